@@ -1,0 +1,90 @@
+// What goes on one wall for one audience: displays, their panels, and the pieces on them.
+#pragma once
+
+#include "core/base/geometry.h"
+#include "core/model/ids.h"
+#include "core/model/permission.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace wainscot {
+
+struct Display {
+    DisplayId id;
+    ExperienceId experience;
+    QString name;
+    Audience audience = Audience::Classroom;
+    SizeMm panelSize{Mm(841), Mm(594)};
+    Mm readingDistance{1500};
+    QString pairing = QStringLiteral("Schoolroom"); // names of layout/typeset/style.h
+    QString palette = QStringLiteral("Wet Slate");
+    QString plan; // name of the template of layout/engine/plan.h; empty = chosen by content
+    QString language = QStringLiteral("en");
+    friend bool operator==(const Display&, const Display&) = default;
+};
+
+struct Panel {
+    PanelId id;
+    DisplayId display;
+    int number = 1; // 1-based place in the display
+    friend bool operator==(const Panel&, const Panel&) = default;
+};
+
+enum class PieceKind {
+    Title,
+    Question,
+    Context,
+    Label, // day, date or place above a group
+    Photo,
+    Work,
+    Quote,
+    Interpretation,
+    NextStep,
+    Invitation,
+    Credits,
+};
+
+// What part of a picture shows in its frame: the point to keep in view and how near one looks.
+// zoom 1 = as much as the frame's shape allows.
+struct Framing {
+    PointFraction focus;
+    double zoom = 1; // 1..8
+    friend bool operator==(const Framing&, const Framing&) = default;
+};
+
+// One thing on a panel. A quote's words and a picture's pixels stay where they were gathered; the
+// piece only points at them.
+struct Piece {
+    PieceId id;
+    PanelId panel;
+    PieceKind kind = PieceKind::Quote;
+    QuoteId quote; // kind Quote
+    PictureId picture; // kind Photo or Work
+    QString heading; // adult panels: "What we make of it"
+    QString text; // adult's words; for a picture its caption on this panel
+    QString language; // of `text`; empty = the display's
+    int group = 0; // pieces with the same number > 0 stand together, in `order`
+    int order = 0; // reading order on the panel
+    bool dominant = false;
+    RectMm cell; // the room it takes, on the panel; empty = not placed yet
+    RectMm picturePlace; // the picture inside the cell, without its caption
+    bool pinned = false;
+    Framing framing;
+    friend bool operator==(const Piece&, const Piece&) = default;
+};
+
+// The visible part of a picture in a frame of a given shape (width : height), by focus and zoom.
+// The result always lies inside the picture.
+[[nodiscard]] RectFraction visiblePart(SizePx picture, double frameAspect, const Framing& framing);
+
+// "title", "question", "context", "label", "photo", "work", "quote", ...
+[[nodiscard]] QString nameOf(PieceKind kind);
+[[nodiscard]] std::optional<PieceKind> pieceKindFromName(const QString& name);
+[[nodiscard]] inline bool isPicture(PieceKind kind)
+{
+    return kind == PieceKind::Photo || kind == PieceKind::Work;
+}
+
+} // namespace wainscot

@@ -1,0 +1,21 @@
+// One kind of id for each kind of thing in a book.
+#pragma once
+
+#include "core/base/id.h"
+
+namespace wainscot {
+
+using ChildId = Id<struct ChildTag>;
+using PromptSetId = Id<struct PromptSetTag>;
+using ExperienceId = Id<struct ExperienceTag>;
+using QuoteId = Id<struct QuoteTag>;
+using ObservationId = Id<struct ObservationTag>;
+using PictureId = Id<struct PictureTag>;
+using GroupId = Id<struct GroupTag>;
+using MeetingId = Id<struct MeetingTag>;
+using ReflectionId = Id<struct ReflectionTag>;
+using DisplayId = Id<struct DisplayTag>;
+using PanelId = Id<struct PanelTag>;
+using PieceId = Id<struct PieceTag>;
+
+} // namespace wainscot

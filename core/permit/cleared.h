@@ -1,0 +1,103 @@
+// What may be shown to an audience. The only things that can be printed are made here.
+#pragma once
+
+#include "core/base/geometry.h"
+#include "core/model/book.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace wainscot {
+
+// A picture whose people are cleared for the audience.
+struct ClearedPicture {
+    PictureId id;
+    QString sha256;
+    QString format;
+    SizePx size; // after orientation
+    int orientation = 1;
+    RectFraction visible; // part of the upright picture to show; nothing else may leave the book
+    std::optional<RectFraction> mustStay;
+    QString alternative; // said instead of shown (from the caption)
+};
+
+struct ClearedPiece {
+    PieceId id;
+    PieceKind kind = PieceKind::Quote;
+    RectMm cell;
+    RectMm picturePlace;
+    QString heading;
+    QString text; // a child's words, an adult's text or a caption, names in permitted form
+    QString language; // BCP 47
+    QString name; // under a quote: "Mei, 5" or "a child, 5"
+    QString status; // after the name: "as she said it", "worked up together"; may be empty
+    std::optional<ClearedPicture> picture;
+    int group = 0;
+    int order = 0;
+    bool dominant = false;
+    bool pinned = false;
+};
+
+struct LeftOut {
+    QString what; // "quote", "photo", "work", "name"
+    std::int64_t id = 0; // of the quote, picture or child
+    PieceId piece; // invalid when it never became one
+    QString why; // one plain sentence, naming the child or the picture
+};
+
+// One panel as one audience may see it. Only the permission rules can build one; the paper writer
+// and the printer take nothing else.
+class ClearedPanel {
+public:
+    [[nodiscard]] const Display& display() const { return m_display; }
+    [[nodiscard]] int number() const { return m_number; } // 1-based
+    [[nodiscard]] PanelId id() const { return m_id; }
+    [[nodiscard]] SizeMm size() const { return m_display.panelSize; }
+    [[nodiscard]] Audience audience() const { return m_display.audience; }
+    [[nodiscard]] const QString& title() const { return m_title; }
+    [[nodiscard]] const std::vector<ClearedPiece>& pieces() const { return m_pieces; } // by order
+    [[nodiscard]] const std::vector<LeftOut>& leftOut() const { return m_leftOut; }
+
+private:
+    friend class PermissionRules;
+    ClearedPanel() = default;
+    Display m_display;
+    PanelId m_id;
+    int m_number = 1;
+    QString m_title;
+    std::vector<ClearedPiece> m_pieces;
+    std::vector<LeftOut> m_leftOut;
+};
+
+// Decides for one display: its audience, and who is seen and named anywhere on it.
+class PermissionRules {
+public:
+    // Rules for content that may come onto the display. `on` is the day ages are told for.
+    PermissionRules(const Book& book, const Display& display, QDate on);
+
+    // The panel as it stands in the book.
+    [[nodiscard]] ClearedPanel clear(const Panel& panel) const;
+    // The panel with pieces that are not in the book yet (an arrangement being tried).
+    [[nodiscard]] ClearedPanel clear(const Panel& panel, std::vector<Piece> pieces) const;
+
+    // Why something may not be shown; nothing = cleared. The sentence is ready to read.
+    [[nodiscard]] std::optional<QString> refusal(const Quote& quote) const;
+    [[nodiscard]] std::optional<QString> refusal(const Picture& picture) const;
+
+    // "Mei, 5", "a child, 5", "a child".
+    [[nodiscard]] QString shownName(const Child& child) const;
+    // An adult's or a child's text with the names of children who may not be named taken out:
+    // "a child" in an adult's text, "[a child]" in a child's words.
+    [[nodiscard]] QString withPermittedNames(const QString& text, bool childsWords) const;
+
+private:
+    [[nodiscard]] bool mayBeNamed(const Child& child) const;
+    const Book& m_book;
+    Display m_display;
+    QDate m_on;
+    std::vector<ChildId> m_seen; // children recognisable in a cleared picture on the display
+};
+
+} // namespace wainscot

@@ -1,0 +1,163 @@
+// Request in, arrangement out: what the arrangement engine is asked and what it answers.
+// No fonts and no painter here; text is measured through TextMeasurer.
+#pragma once
+
+#include "core/base/geometry.h"
+
+#include <atomic>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace wainscot::engine {
+
+using ItemId = std::int64_t;
+
+enum class Kind {
+    Title,
+    Question,
+    Context,
+    Label,
+    Photo,
+    Work,
+    Quote,
+    Interpretation,
+    NextStep,
+    Invitation,
+    Credits,
+};
+
+// Cells of the grid: columns from the left, row units from the top.
+struct GridRect {
+    int page = 0;
+    int x = 0;
+    int y = 0;
+    int w = 0;
+    int h = 0;
+    friend bool operator==(const GridRect&, const GridRect&) = default;
+};
+
+// How an item's text (a picture's caption) comes out at a width.
+struct TextMetrics {
+    Mm height; // cap line of the first line to last baseline, paddings included; 0 = no text
+    Mm usedWidth; // of the longest line
+    int lines = 0;
+    bool fits = true; // false: a word is wider than the width
+};
+
+struct TextSpec {
+    double minChars = 14; // characters a line: below and above, it reads badly
+    double maxChars = 50;
+    Mm meanChar; // mean width of a character
+    Mm lead; // baseline to baseline
+    Mm captionGap; // between a picture and its caption
+    bool tinted = false;
+};
+
+class TextMeasurer {
+public:
+    TextMeasurer() = default;
+    TextMeasurer(const TextMeasurer&) = delete;
+    TextMeasurer& operator=(const TextMeasurer&) = delete;
+    virtual ~TextMeasurer() = default;
+    // REQUIRES: pure and thread-safe; the same answer for the same question.
+    [[nodiscard]] virtual TextMetrics measure(ItemId item, Mm width) const = 0;
+    [[nodiscard]] virtual TextSpec spec(ItemId item) const = 0;
+};
+
+struct PictureShape {
+    SizePx size; // upright
+    double keepWidth = 0.7; // least share of the width a crop must keep
+    double keepHeight = 0.7;
+};
+
+struct Item {
+    ItemId id = 0;
+    Kind kind = Kind::Quote;
+    std::optional<PictureShape> picture;
+    int importance = 1; // 1..3; 3 = dominant
+    int group = 0; // > 0: items with the same number are one unbreakable block
+    bool fullWidth = false;
+    bool breakBefore = false; // must begin a page
+    std::optional<GridRect> pinned;
+    std::optional<GridRect> previous; // where it was; moving costs something
+};
+
+struct PageSpec {
+    SizeMm size;
+    Mm margin;
+    Mm gutter;
+    Mm rowUnit;
+    int columns = 12;
+    int rows = 0;
+    double minPpi = 150;
+    [[nodiscard]] Mm width(int columns) const;
+    [[nodiscard]] Mm height(int rows) const;
+    [[nodiscard]] RectMm cell(const GridRect& at) const;
+};
+
+struct Placement {
+    ItemId id = 0;
+    GridRect at;
+    RectMm cell;
+    RectMm picture; // empty for text
+    double keep = 1; // share of the picture that shows
+    double ppi = 0;
+};
+
+// What the arrangement costs, in 1/1024 of a cost unit, by reason.
+struct CostTerms {
+    std::int64_t crop = 0;
+    std::int64_t white = 0;
+    std::int64_t size = 0;
+    std::int64_t measure = 0;
+    std::int64_t reading = 0;
+    std::int64_t alignment = 0;
+    std::int64_t stability = 0;
+    [[nodiscard]] std::int64_t total() const
+    {
+        return crop + white + size + measure + reading + alignment + stability;
+    }
+};
+
+struct Arrangement {
+    std::vector<Placement> items; // reading order
+    int pages = 0;
+    std::string columnSystem;
+    CostTerms cost;
+    int orderInversions = 0; // pairs a row-first reader would meet the wrong way round
+    std::vector<std::string> droppedWishes; // of a template, each with its reason
+};
+
+enum class Obstacle {
+    WordTooWide,
+    PictureTooFewPixels,
+    TooMuchForPages,
+    PinsOverlap,
+    PinsNotSliceable,
+    Cancelled,
+};
+
+// Why there is no arrangement, for which items, and how much room is missing.
+struct Failure {
+    Obstacle what = Obstacle::TooMuchForPages;
+    std::vector<ItemId> items;
+    double missingMm2 = 0;
+};
+
+using Outcome = std::variant<Arrangement, Failure>;
+
+struct Request {
+    std::vector<Item> items; // reading order
+    PageSpec page;
+    std::optional<int> pages; // nothing = as many as it takes
+    std::string plan; // name of a template of plan.h; empty = free
+    const std::atomic<bool>* cancel = nullptr;
+};
+
+// The best arrangement, exactly; the same on every machine.
+[[nodiscard]] Outcome arrange(const Request& request, const TextMeasurer& text);
+
+} // namespace wainscot::engine
