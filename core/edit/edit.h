@@ -6,7 +6,9 @@
 
 #include <QString>
 
+#include <map>
 #include <optional>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -37,6 +39,8 @@ using Change = std::variant<InfoChange,
     ValueChange<Panel>,
     ValueChange<Piece>>;
 
+[[nodiscard]] bool changesNothing(const Change& change);
+
 // What one action of the person changes. Applied whole or not at all.
 struct Edit {
     QString label; // what undo would undo: "Bigger photo"
@@ -51,7 +55,7 @@ class EditBuilder {
 public:
     explicit EditBuilder(const Book& book, QString label, int gesture = 0);
 
-    // A number for something new; stays reserved even if the edit is dropped.
+    // A number for something new: never used in the book and not given twice by this builder.
     template <class T> [[nodiscard]] decltype(T::id) newId();
     template <class T> void put(const T& value);
     template <class T> void remove(decltype(T::id) id);
@@ -61,13 +65,24 @@ public:
     [[nodiscard]] Edit take();
 
 private:
+    using Place = std::pair<std::size_t, std::int64_t>; // kind of change and number
+    template <class T> [[nodiscard]] ValueChange<T>& changeOf(decltype(T::id) id);
+
     const Book& m_book;
     Edit m_edit;
+    std::map<Place, std::size_t> m_places; // where a value's change stands in m_edit
     std::map<std::size_t, std::int64_t> m_lastNumbers; // by kind of change
 };
 
 void apply(const Edit& edit, Book& book);
 void revert(const Edit& edit, Book& book);
+
+// Whether the book holds exactly what the edit expects to find ("before" of every change).
+[[nodiscard]] bool fits(const Edit& edit, const Book& book);
+
+// Takes a later edit of the same gesture into an earlier one: first "before", last "after". What
+// ends where it started is left out, so the result may be empty.
+void merge(Edit& earlier, const Edit& later);
 
 // Where applied edits are kept. REQUIRES: all or nothing; on an error nothing has changed.
 class EditSink {
@@ -80,12 +95,14 @@ public:
     virtual Result<> saveReverted(const Edit& edit) = 0; // write the "before" of every change
 };
 
-// Undo and redo by name. Every step is saved before it shows.
+// Undo and redo by name. Every step is saved before it shows: if saving fails, the book in memory
+// and the steps stay as they were. REQUIRES: book and sink outlive it.
 class History {
 public:
     History(Book& book, EditSink& sink);
 
-    Result<> perform(Edit edit); // an empty edit is done at once
+    // An empty edit is done at once. WrongUse when the book has changed since the edit was built.
+    Result<> perform(Edit edit);
     Result<> undo();
     Result<> redo();
     [[nodiscard]] bool canUndo() const { return m_done > 0; }
