@@ -73,6 +73,25 @@ struct PictureShape {
     double keepHeight = 0.7;
 };
 
+// Where a piece stands in a cell that is higher than the piece.
+enum class Stand {
+    Top,
+    Foot, // bottom-aligned with what stands beside it
+};
+
+// What a plan or a teacher asks for one item. Zero or -1 = nothing asked.
+struct Wish {
+    int minColumns = 0; // hard; 0 = the engine's own limits
+    int maxColumns = 0; // hard
+    int columns = 0; // soft: the width aimed at
+    int firstColumn = -1; // hard: the cell begins at this column
+    int rows = 0; // soft: the height aimed at
+    double area = 0; // soft: share of the page a picture aims at, 0..1
+    Stand stand = Stand::Top;
+    bool bandBefore = false; // hard: a cut across the whole page lies before it
+    friend bool operator==(const Wish&, const Wish&) = default;
+};
+
 struct Item {
     ItemId id = 0;
     Kind kind = Kind::Quote;
@@ -83,6 +102,8 @@ struct Item {
     bool breakBefore = false; // must begin a page
     std::optional<GridRect> pinned;
     std::optional<GridRect> previous; // where it was; moving costs something
+    Wish wish;
+    Mm indent; // kept free at the left unless the cell begins at the margin (a wide hanging mark)
 };
 
 struct PageSpec {
@@ -98,13 +119,24 @@ struct PageSpec {
     [[nodiscard]] RectMm cell(const GridRect& at) const;
 };
 
+// Text is drawn from the top left of `cell`; a caption 0 mm + captionGap below `picture`.
 struct Placement {
     ItemId id = 0;
-    GridRect at;
-    RectMm cell;
-    RectMm picture; // empty for text
+    GridRect at; // the cell on the grid, white included
+    RectMm cell; // the piece itself: text hugged (indent taken off), tint hugged to whole rows
+    RectMm picture; // what shows of the picture; empty for text
+    RectMm mat; // tinted ground that hugs a work sample; empty for everything else
     double keep = 1; // share of the picture that shows
     double ppi = 0;
+};
+
+// A hairline that parts two groups one above the other.
+struct GroupChange {
+    int page = 0;
+    Mm x;
+    Mm y; // 0.65 row units above the first line of the new group
+    Mm width;
+    friend bool operator==(const GroupChange&, const GroupChange&) = default;
 };
 
 // What the arrangement costs, in 1/1024 of a cost unit, by reason.
@@ -128,6 +160,7 @@ struct Arrangement {
     std::string columnSystem;
     CostTerms cost;
     int orderInversions = 0; // pairs a row-first reader would meet the wrong way round
+    std::vector<GroupChange> groupChanges;
     std::vector<std::string> droppedWishes; // of a template, each with its reason
 };
 
