@@ -1,0 +1,57 @@
+// From what an experience holds to a display: what is shown, in which order, and where.
+#pragma once
+
+#include "app/jobs/job_run.h"
+#include "core/edit/edit.h"
+#include "core/permit/cleared.h"
+#include "layout/engine/arrangement.h"
+
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace wainscot {
+
+struct ArrangedPiece {
+    Piece piece; // as it goes into the book
+    int panel = 1; // 1-based
+    double keep = 1; // share of the picture that shows
+    double ppi = 0; // 0 for text
+};
+
+struct ArrangeOutcome {
+    Display display;
+    int panels = 0;
+    std::vector<ArrangedPiece> pieces;
+    std::vector<LeftOut> leftOut; // refused by permission, or not placed for room
+    std::vector<QString> droppedWishes; // of the plan, each with its reason
+    Edit edit; // to be performed by the caller
+};
+
+// Why there is no arrangement; nothing in the book changes.
+struct ArrangeFailure {
+    engine::Obstacle what = engine::Obstacle::TooMuchForPages;
+    double missingMm2 = 0;
+    int panel = 1;
+    QString says; // one sentence with what would help
+};
+
+// A display that exists under the name keeps its pinned pieces; everything else on it is proposed
+// anew.
+struct ArrangeJob {
+    QString experience; // title
+    QString display; // name
+    Audience audience = Audience::Classroom;
+    SizeMm panelSize{Mm(841), Mm(594)};
+    int panels = 1; // 1..20
+    Mm readingDistance{1500};
+    QString plan; // "days", "drawing"; empty = by what the experience holds
+    QString pairing; // empty = what suits the plan
+    QString palette; // empty = what suits the plan
+
+    Result<std::variant<ArrangeOutcome, ArrangeFailure>> run(
+        const Book& book, const JobRun& run) const;
+};
+
+} // namespace wainscot

@@ -1,0 +1,23 @@
+// Everything worth knowing about a display before it is printed.
+#pragma once
+
+#include "app/jobs/job_run.h"
+#include "core/base/finding.h"
+#include "core/model/book.h"
+
+#include <vector>
+
+namespace wainscot {
+
+struct CheckOutcome {
+    QString display;
+    std::vector<Finding> findings; // stop first, then look, then note; by panel within
+    [[nodiscard]] bool mustStop() const;
+};
+
+struct CheckJob {
+    QString display;
+    Result<CheckOutcome> run(const Book& book, const JobRun& run) const;
+};
+
+} // namespace wainscot

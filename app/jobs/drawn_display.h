@@ -1,0 +1,31 @@
+// A display as its audience may see it, typeset: what the check looks at and what goes on paper.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/book.h"
+#include "core/permit/cleared.h"
+#include "layout/typeset/display_list.h"
+#include "layout/typeset/style.h"
+
+#include <QDate>
+
+#include <vector>
+
+namespace wainscot {
+
+struct DrawnPanel {
+    ClearedPanel cleared;
+    PanelStyle style;
+    DisplayList list;
+};
+
+struct DrawnDisplay {
+    Display display;
+    std::vector<DrawnPanel> panels; // by number
+    [[nodiscard]] std::vector<LeftOut> leftOut() const; // of all panels
+};
+
+// NotFound when the book has no display of that name.
+Result<DrawnDisplay> drawDisplay(const Book& book, const QString& name, QDate today);
+
+} // namespace wainscot

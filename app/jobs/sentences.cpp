@@ -1,0 +1,139 @@
+#include "app/jobs/sentences.h"
+
+#include <QLocale>
+
+namespace wainscot {
+
+namespace {
+
+QString named(const Error& error, const QString& otherwise)
+{
+    return error.subject.isEmpty() ? otherwise : error.subject;
+}
+
+QString withDetail(const QString& sentence, const Error& error)
+{
+    if (error.detail.isEmpty())
+        return sentence + QLatin1Char('.');
+    QString detail = error.detail.trimmed();
+    while (detail.endsWith(QLatin1Char('.')))
+        detail.chop(1);
+    return sentence + QStringLiteral(": ") + detail + QLatin1Char('.');
+}
+
+// Days and months are written as the panel's own words, so they do not follow the machine.
+const QLocale& wallLocale()
+{
+    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
+    return locale;
+}
+
+} // namespace
+
+QString sentenceFor(const Error& error)
+{
+    const QString it = named(error, QStringLiteral("This"));
+    switch (error.code) {
+    case ErrorCode::WrongUse:
+        return withDetail(named(error, QStringLiteral("That cannot be done")), error);
+    case ErrorCode::NotFound:
+        return withDetail(it + QStringLiteral(" was not found"), error);
+    case ErrorCode::CannotRead:
+        return withDetail(it + QStringLiteral(" cannot be read"), error);
+    case ErrorCode::CannotWrite:
+        return withDetail(it + QStringLiteral(" cannot be written"), error);
+    case ErrorCode::Damaged:
+        return withDetail(it + QStringLiteral(" is damaged"), error);
+    case ErrorCode::TooNew:
+        return withDetail(
+            it + QStringLiteral(" was made by a later version of Wainscot, so it stays closed"),
+            error);
+    case ErrorCode::InUse:
+        return withDetail(
+            it + QStringLiteral(" is open in another window or on another computer"), error);
+    case ErrorCode::Refused:
+        return withDetail(it + QStringLiteral(" is not taken"), error);
+    case ErrorCode::Cancelled:
+        return QStringLiteral("Stopped; nothing was changed.");
+    case ErrorCode::Internal:
+        return withDetail(
+            QStringLiteral("Something went wrong inside the program, and nothing was changed"),
+            error);
+    }
+    return {};
+}
+
+QString nameOf(ErrorCode code)
+{
+    switch (code) {
+    case ErrorCode::WrongUse:
+        return QStringLiteral("wrong_use");
+    case ErrorCode::NotFound:
+        return QStringLiteral("not_found");
+    case ErrorCode::CannotRead:
+        return QStringLiteral("cannot_read");
+    case ErrorCode::CannotWrite:
+        return QStringLiteral("cannot_write");
+    case ErrorCode::Damaged:
+        return QStringLiteral("damaged");
+    case ErrorCode::TooNew:
+        return QStringLiteral("too_new");
+    case ErrorCode::InUse:
+        return QStringLiteral("in_use");
+    case ErrorCode::Refused:
+        return QStringLiteral("refused");
+    case ErrorCode::Cancelled:
+        return QStringLiteral("cancelled");
+    case ErrorCode::Internal:
+        return QStringLiteral("internal");
+    }
+    return {};
+}
+
+int exitCodeFor(ErrorCode code)
+{
+    switch (code) {
+    case ErrorCode::WrongUse:
+        return 2;
+    case ErrorCode::NotFound:
+    case ErrorCode::CannotRead:
+    case ErrorCode::CannotWrite:
+    case ErrorCode::Damaged:
+    case ErrorCode::TooNew:
+    case ErrorCode::InUse:
+        return 3;
+    case ErrorCode::Refused:
+    case ErrorCode::Cancelled:
+        return 1;
+    case ErrorCode::Internal:
+        return 4;
+    }
+    return 4;
+}
+
+QString listInWords(const QStringList& items)
+{
+    if (items.size() < 2)
+        return items.join(QString());
+    return items.mid(0, items.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ")
+        + items.last();
+}
+
+QString dayInWords(QDate day)
+{
+    return wallLocale().toString(day, QStringLiteral("dddd, d MMMM"));
+}
+
+QString daysInWords(QDate first, QDate last)
+{
+    const QString end = wallLocale().toString(last, QStringLiteral("d MMMM"));
+    if (first == last)
+        return end;
+    const bool sameMonth = first.month() == last.month() && first.year() == last.year();
+    if (sameMonth)
+        return QString::number(first.day()) + QChar(0x2013) + end;
+    return wallLocale().toString(first, QStringLiteral("d MMMM"))
+        + QStringLiteral(" %1 ").arg(QChar(0x2013)) + end;
+}
+
+} // namespace wainscot

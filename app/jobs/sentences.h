@@ -1,0 +1,30 @@
+// The one sentence a person reads about an error or a skipped row, and the exit code it stands for.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/permission.h"
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+
+namespace wainscot {
+
+// One clear sentence: which file or row, what is wrong, and what can be done where that is known.
+[[nodiscard]] QString sentenceFor(const Error& error);
+
+// "wrong_use", "not_found", ...: stable names for programs.
+[[nodiscard]] QString nameOf(ErrorCode code);
+
+// 0 done; 1 refused; 2 wrong use; 3 cannot read or write; 4 our own mistake.
+[[nodiscard]] int exitCodeFor(ErrorCode code);
+
+// "Ada", "Ada and Ben", "Ada, Ben and Cem".
+[[nodiscard]] QString listInWords(const QStringList& items);
+
+// "Monday, 3 November". The label of a day; no year, as a panel hangs in its own.
+[[nodiscard]] QString dayInWords(QDate day);
+// "3 November", "3-6 November" with an en dash, "30 October - 2 November".
+[[nodiscard]] QString daysInWords(QDate first, QDate last);
+
+} // namespace wainscot
