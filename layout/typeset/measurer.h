@@ -1,0 +1,40 @@
+// Tells the arrangement engine how high the pieces of a panel come out at a width, by the same
+// lines that the typesetter draws.
+#pragma once
+
+#include "core/permit/cleared.h"
+#include "layout/engine/arrangement.h"
+#include "layout/typeset/style.h"
+
+#include <memory>
+#include <vector>
+
+namespace wainscot {
+
+// Item ids are the numbers of the pieces' ids. A piece set at a width it was measured at is never
+// higher than its measured height. The height includes the room that must stay free below it:
+// 1.5 rows after a title, and after a quote twice the distance of its name, less one gutter.
+//
+// Fonts are touched while it is built; after that it is plain numbers, so any thread may ask.
+class PanelMeasurer final : public engine::TextMeasurer {
+public:
+    // `language` is the display's, for pieces that name none.
+    PanelMeasurer(
+        const std::vector<ClearedPiece>& pieces, const PanelStyle& style, const QString& language);
+    ~PanelMeasurer() override;
+
+    // Photos and work samples: the caption alone, without the gap above it. `fits` is false where a
+    // word is wider than the width, and for a quote in less than 14 mean characters.
+    [[nodiscard]] engine::TextMetrics measure(engine::ItemId item, Mm width) const override;
+    [[nodiscard]] engine::TextSpec spec(engine::ItemId item) const override;
+
+    // What must be kept free before a quote whose neighbour is a picture or a tint, because its
+    // hanging mark is wider than 0.7 gutters: one gutter, or nothing.
+    [[nodiscard]] Mm indent(engine::ItemId item) const;
+
+private:
+    struct State;
+    std::unique_ptr<State> m_state;
+};
+
+} // namespace wainscot

@@ -1,0 +1,22 @@
+// From a cleared panel to what is drawn: pieces set in their cells, with the structure behind them.
+#pragma once
+
+#include "core/permit/cleared.h"
+#include "layout/typeset/display_list.h"
+#include "layout/typeset/style.h"
+
+namespace wainscot {
+
+// Everything on the panel, laid out once. Pieces without a cell are left out. Text that does not
+// fit its cell runs out of it at the foot; it is never shrunk or cut.
+//
+// REQUIRES: played in the thread that made it. Qt's font engines belong to a thread and end with
+// it.
+[[nodiscard]] DisplayList typeset(const ClearedPanel& panel, const PanelStyle& style);
+
+// Step of the type scale for a title: the largest of 7, 6, 5 (4 on A3 and smaller) that sets in at
+// most three lines without breaking a word; the smallest if none does.
+[[nodiscard]] int titleStep(
+    const QString& text, const QString& language, Mm width, const PanelStyle& style);
+
+} // namespace wainscot
