@@ -1,0 +1,53 @@
+// The program's own icons: open lines with round ends and exactly one solid nail.
+#pragma once
+
+#include <QColor>
+#include <QPixmap>
+#include <QRectF>
+
+class QPainter;
+
+namespace wainscot::ui {
+
+enum class Icon {
+    None,
+    Search,
+    Pin,
+    Photo,
+    Words,
+    Drawing,
+    Note,
+    Next,
+    Previous,
+    Undo,
+    Down,
+    Stop,
+    Look,
+    Bigger,
+    Smaller,
+    Crop,
+    Swap,
+    TakeOff,
+    Ways,
+    StepBack,
+    Why,
+    Plus,
+    Star,
+    Sheet,
+    Mend,
+    Arrange,
+    NotAllowed,
+};
+
+// Drawn on a field of 20 x 20 into `place`, at any scale. Icons of direction mirror in a
+// right-to-left interface.
+void drawIcon(
+    QPainter& painter, Icon icon, const QRectF& place, const QColor& line, const QColor& nail);
+
+// For a label: `side` px at 10 pt text, sharp on dense screens.
+[[nodiscard]] QPixmap iconPixmap(Icon icon, const QColor& colour, double side, double deviceRatio);
+
+// The ring round what has the keyboard: 2 px accent with 1 px field colour inside.
+void drawFocusRing(QPainter& painter, const QRectF& around);
+
+} // namespace wainscot::ui
