@@ -3,6 +3,7 @@
 
 #include "core/base/geometry.h"
 #include "core/model/book.h"
+#include "core/permit/name_finder.h"
 
 #include <QString>
 
@@ -31,8 +32,8 @@ struct ClearedPiece {
     QString heading;
     QString text; // a child's words, an adult's text or a caption, names in permitted form
     QString language; // BCP 47
-    QString name; // under a quote: "Mei, 5" or "a child, 5"
-    QString status; // after the name: "as she said it", "worked up together"; may be empty
+    QString name; // under a quote: "Mei, 5" or "a child, 4 to 5"
+    QString status; // after the name: "drawn", "worked up together"; empty = said, exact words
     std::optional<ClearedPicture> picture;
     int group = 0;
     int order = 0;
@@ -72,10 +73,18 @@ private:
 };
 
 // Decides for one display: its audience, and who is seen and named anywhere on it.
+// Photo: everybody in it needs permission to be seen. Work: everybody who made it. Quote: the one
+// who said it. Names give way to pictures: who is seen in a cleared photo anywhere on the display
+// and has no permission to be seen and named together is not named on it.
 class PermissionRules {
 public:
-    // Rules for content that may come onto the display. `on` is the day ages are told for.
-    PermissionRules(const Book& book, const Display& display, QDate on);
+    // `on` is the day ages are told for. Who is seen is taken from the panels of the display in
+    // the book; while it has no pieces, from every picture its experience could put there.
+    // `coming`: pictures that may come onto the display besides. REQUIRES: the book outlives it
+    PermissionRules(const Book& book,
+        const Display& display,
+        QDate on,
+        const std::vector<PictureId>& coming = {});
 
     // The panel as it stands in the book.
     [[nodiscard]] ClearedPanel clear(const Panel& panel) const;
@@ -86,18 +95,31 @@ public:
     [[nodiscard]] std::optional<QString> refusal(const Quote& quote) const;
     [[nodiscard]] std::optional<QString> refusal(const Picture& picture) const;
 
-    // "Mei, 5", "a child, 5", "a child".
+    // "Mei, 5", "a child, 4 to 5", "a child". The exact age goes only with a name, and outside the
+    // building not with name and photo together; the band only where two children share it.
     [[nodiscard]] QString shownName(const Child& child) const;
     // An adult's or a child's text with the names of children who may not be named taken out:
-    // "a child" in an adult's text, "[a child]" in a child's words.
+    // "a child" in an adult's text, "[a child]" in a child's words. Of who may be named, the name
+    // as it is shown on walls stays.
     [[nodiscard]] QString withPermittedNames(const QString& text, bool childsWords) const;
+    // Why a child is not named; nothing = may be named.
+    [[nodiscard]] std::optional<QString> namingRefusal(const Child& child) const;
 
 private:
+    friend class PieceClearing;
     [[nodiscard]] bool mayBeNamed(const Child& child) const;
+    [[nodiscard]] bool isSeen(ChildId child) const;
+    [[nodiscard]] QString ageBand(int years) const;
+    void see(const Picture* picture);
+    // As above; adds to `leftOut` whose names were taken out and why.
+    [[nodiscard]] QString withPermittedNames(
+        const QString& text, bool childsWords, PieceId piece, std::vector<LeftOut>& leftOut) const;
+
     const Book& m_book;
     Display m_display;
     QDate m_on;
     std::vector<ChildId> m_seen; // children recognisable in a cleared picture on the display
+    NameFinder m_names;
 };
 
 } // namespace wainscot

@@ -1,0 +1,139 @@
+#include "core/permit/piece_clearing.h"
+
+#include "core/permit/reasons.h"
+
+namespace wainscot {
+
+namespace {
+
+// Nothing for what readers assume: said, and written down word for word.
+QString statusOf(const Quote& quote)
+{
+    QString how;
+    switch (quote.telling) {
+    case Telling::Said:
+        break;
+    case Telling::Wrote:
+        how = QStringLiteral("own writing");
+        break;
+    case Telling::Drew:
+        how = QStringLiteral("drawn");
+        break;
+    case Telling::Signed:
+        how = QStringLiteral("signed");
+        break;
+    case Telling::Pointed:
+        how = QStringLiteral("pointed");
+        break;
+    }
+    if (quote.dictation == Dictation::Exact)
+        return how;
+    const QString together = QStringLiteral("worked up together");
+    return how.isEmpty() ? together : how + QStringLiteral(", ") + together;
+}
+
+// A child's drawing is never cut.
+RectFraction visibleIn(const Piece& piece, const Picture& picture)
+{
+    const bool whole = piece.kind == PieceKind::Work || picture.kind == PictureKind::Work;
+    if (whole || piece.picturePlace.isEmpty())
+        return {};
+    return visiblePart(
+        picture.size, piece.picturePlace.width / piece.picturePlace.height, piece.framing);
+}
+
+} // namespace
+
+std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
+{
+    ClearedPiece cleared;
+    cleared.id = piece.id;
+    cleared.kind = piece.kind;
+    cleared.cell = piece.cell;
+    cleared.picturePlace = piece.picturePlace;
+    cleared.group = piece.group;
+    cleared.order = piece.order;
+    cleared.dominant = piece.dominant;
+    cleared.pinned = piece.pinned;
+    if (piece.kind == PieceKind::Quote && !addQuote(piece, cleared))
+        return std::nullopt;
+    if (isPicture(piece.kind) && !addPicture(piece, cleared))
+        return std::nullopt;
+    cleared.heading = named(piece.heading, false, piece.id);
+    if (piece.kind != PieceKind::Quote) {
+        cleared.text = named(piece.text, false, piece.id);
+        cleared.language = firstLanguage(piece.language, ExperienceId());
+    }
+    return cleared;
+}
+
+bool PieceClearing::addQuote(const Piece& piece, ClearedPiece& cleared)
+{
+    const Quote* quote = m_rules.m_book.quotes.find(piece.quote);
+    const auto why = quote ? m_rules.refusal(*quote) : std::optional<QString>(reasons::wordsGone());
+    if (why) {
+        leaveOut("quote", piece.quote.number(), piece.id, *why);
+        return false;
+    }
+    const Child& child = *m_rules.m_book.children.find(quote->child);
+    cleared.text = named(quote->words, true, piece.id);
+    cleared.language = firstLanguage(quote->language, quote->experience);
+    cleared.name = m_rules.shownName(child);
+    cleared.status = statusOf(*quote);
+    if (const auto unnamed = m_rules.namingRefusal(child))
+        leaveOut("name", child.id.number(), piece.id, *unnamed);
+    return true;
+}
+
+bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
+{
+    const Picture* picture = m_rules.m_book.pictures.find(piece.picture);
+    const auto why =
+        picture ? m_rules.refusal(*picture) : std::optional<QString>(reasons::pictureGone());
+    if (why) {
+        const bool isPhoto =
+            picture ? picture->kind == PictureKind::Photo : piece.kind == PieceKind::Photo;
+        leaveOut(isPhoto ? "photo" : "work", piece.picture.number(), piece.id, *why);
+        return false;
+    }
+    ClearedPicture shown;
+    shown.id = picture->id;
+    shown.sha256 = picture->sha256;
+    shown.format = picture->format;
+    shown.size = picture->size;
+    shown.orientation = picture->orientation;
+    shown.visible = visibleIn(piece, *picture);
+    shown.mustStay = picture->mustStay;
+    const QString caption = piece.text.isEmpty() ? picture->caption : piece.text;
+    shown.alternative = named(caption, false, piece.id);
+    if (shown.alternative.trimmed().isEmpty()) {
+        shown.alternative = picture->kind == PictureKind::Photo ? QStringLiteral("Photo")
+                                                                : QStringLiteral("Work sample");
+    }
+    cleared.picture = shown;
+    return true;
+}
+
+QString PieceClearing::named(const QString& text, bool childsWords, PieceId piece)
+{
+    return m_rules.withPermittedNames(text, childsWords, piece, m_leftOut);
+}
+
+QString PieceClearing::firstLanguage(const QString& own, ExperienceId experience) const
+{
+    if (!own.isEmpty())
+        return own;
+    const Experience* happened = m_rules.m_book.experiences.find(experience);
+    if (happened && !happened->language.isEmpty())
+        return happened->language;
+    if (!m_rules.m_display.language.isEmpty())
+        return m_rules.m_display.language;
+    return m_rules.m_book.info.language;
+}
+
+void PieceClearing::leaveOut(const char* what, std::int64_t id, PieceId piece, const QString& why)
+{
+    addLeftOut(m_leftOut, {QString::fromLatin1(what), id, piece, why});
+}
+
+} // namespace wainscot

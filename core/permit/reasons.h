@@ -1,0 +1,29 @@
+// The sentences that say why something is not shown. They are for the adult and are never printed.
+#pragma once
+
+#include "core/model/book.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace wainscot::reasons {
+
+// "Ines has no permission to be quoted in the building."
+[[nodiscard]] QString notQuoted(const Child& child, Audience audience);
+[[nodiscard]] QString speakerGone(); // the child is no longer in the book
+[[nodiscard]] QString wordsGone(); // the quote is no longer in the book
+
+// "IMG_0012.jpg: Ines and Tomas have no permission to be seen in the building."
+[[nodiscard]] QString notShown(
+    const Picture& picture, const std::vector<const Child*>& children, Audience audience);
+[[nodiscard]] QString nobodyLooked(const Picture& picture);
+[[nodiscard]] QString strangerInPicture(const Picture& picture); // someone not in the book
+[[nodiscard]] QString pictureGone();
+
+// "Ines is shown as "a child": no permission to be named in the building."
+[[nodiscard]] QString notNamed(const Child& child, Audience audience);
+[[nodiscard]] QString seenSoNotNamed(const Child& child, Audience audience);
+[[nodiscard]] QString firstNameOnly(const Child& child);
+
+} // namespace wainscot::reasons
