@@ -1,0 +1,301 @@
+// Where things are: on the paper, off each other, on the grid, with white around them.
+#include "layout/check/rules.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace wainscot::check {
+
+namespace {
+
+// How far a rectangle lies inside the panel, at its nearest edge; negative = sticks out.
+double inside(const RectMm& rect, SizeMm panel)
+{
+    return std::min({rect.x.value(),
+        rect.y.value(),
+        (panel.width - rect.right()).value(),
+        (panel.height - rect.bottom()).value()});
+}
+
+RectMm boxOf(const TextLine& line)
+{
+    return {line.left, line.capLine(), line.right - line.left, line.cap};
+}
+
+bool isTint(const FillFact& fill, const PanelStyle& style)
+{
+    return fill.colour == style.palette.tint1 || fill.colour == style.palette.tint2;
+}
+
+// Distance to the nearest whole number of steps beyond one gutter.
+double offGrid(Mm gap, Mm gutter, Mm step)
+{
+    const double steps = std::max(0.0, std::round((gap - gutter) / step));
+    return std::abs((gap - gutter - steps * step).value());
+}
+
+bool shareColumns(const RectMm& a, const RectMm& b)
+{
+    return std::min(a.right(), b.right()) - std::max(a.x, b.x) > Mm(1);
+}
+
+// The piece right below another: shares columns, nothing between.
+const ClearedPiece* nextBelow(const PanelFacts& panel, const ClearedPiece& piece)
+{
+    const ClearedPiece* nearest = nullptr;
+    for (const ClearedPiece& other : panel.pieces) {
+        if (other.id == piece.id || other.cell.isEmpty() || !shareColumns(other.cell, piece.cell)
+            || other.cell.y < piece.cell.bottom() - Mm(0.2))
+            continue;
+        if (nearest == nullptr || other.cell.y < nearest->cell.y)
+            nearest = &other;
+    }
+    return nearest;
+}
+
+} // namespace
+
+void checkOutside(const PanelFacts& panel, Notebook& notes)
+{
+    const SizeMm size = panel.display.panelSize;
+    std::set<PieceId> said;
+    const auto tell = [&](PieceId piece, double depth) {
+        if (depth >= -0.05 || !said.insert(piece).second)
+            return;
+        notes.add(Limit::Outside,
+            piece,
+            -depth,
+            QStringLiteral("%1 goes %2 mm over the edge of the paper and would be cut off.")
+                .arg(called(panel, piece), number(-depth)));
+    };
+    for (const TextLine& line : panel.lines)
+        tell(line.piece, inside(boxOf(line), size));
+    for (const PictureFact& picture : panel.pictures)
+        tell(picture.piece, inside(picture.place, size));
+    for (const ClearedPiece& piece : panel.pieces) {
+        if (!piece.cell.isEmpty())
+            tell(piece.id, inside(piece.cell, size));
+    }
+}
+
+void checkTrimEdge(const PanelFacts& panel, Notebook& notes)
+{
+    const double least = limitOf(Limit::TrimEdge).value;
+    std::set<PieceId> said;
+    for (const TextLine& line : panel.lines) {
+        const double depth = inside(boxOf(line), panel.display.panelSize);
+        if (depth >= least || depth < -0.05 || !said.insert(line.piece).second)
+            continue;
+        notes.add(Limit::TrimEdge,
+            line.piece,
+            depth,
+            QStringLiteral("Text of %1 stands %2 mm from the edge; printers may lose what is "
+                           "nearer than %3 mm.")
+                .arg(called(panel, line.piece), number(depth), number(least)));
+    }
+    const double margin = panel.style.grid.margin.value();
+    if (margin < limitOf(Limit::Margin).value) {
+        notes.add(Limit::Margin,
+            {},
+            margin,
+            QStringLiteral("The margin of this format is %1 mm; %2 mm look calm.")
+                .arg(number(margin), number(limitOf(Limit::Margin).value)));
+    }
+}
+
+void checkOverlaps(const PanelFacts& panel, Notebook& notes)
+{
+    const Mm tolerance(limitOf(Limit::Overlap).value);
+    for (auto one = panel.pieces.begin(); one != panel.pieces.end(); ++one) {
+        for (auto other = one + 1; other != panel.pieces.end(); ++other) {
+            const RectMm shared = intersection(one->cell, other->cell);
+            if (shared.width <= tolerance || shared.height <= tolerance)
+                continue;
+            const double depth = std::min(shared.width, shared.height).value();
+            notes.add(Limit::Overlap,
+                other->id,
+                depth,
+                QStringLiteral("%1 lies %2 mm over %3.")
+                    .arg(called(panel, other->id), number(depth), called(panel, one->id)));
+        }
+    }
+}
+
+void checkPastCell(const PanelFacts& panel, Notebook& notes)
+{
+    const double tolerance = limitOf(Limit::PastCell).value;
+    std::set<PieceId> said;
+    for (const TextLine& line : panel.lines) {
+        const ClearedPiece* piece = panel.piece(line.piece);
+        if (piece == nullptr || piece->cell.isEmpty())
+            continue;
+        const double over = std::max((line.right - piece->cell.right()).value(),
+            (line.baseline - piece->cell.bottom()).value());
+        if (over <= tolerance || !said.insert(line.piece).second)
+            continue;
+        notes.add(Limit::PastCell,
+            line.piece,
+            over,
+            QStringLiteral("The text of %1 is %2 mm too long for its place; give it more room.")
+                .arg(called(panel, line.piece), number(over)));
+    }
+}
+
+void checkGutters(const PanelFacts& panel, Notebook& notes)
+{
+    const Grid& grid = panel.style.grid;
+    const double tolerance = limitOf(Limit::Gutter).value;
+    for (const ClearedPiece& piece : panel.pieces) {
+        if (piece.cell.isEmpty())
+            continue;
+        const ClearedPiece* below = nextBelow(panel, piece);
+        if (below == nullptr)
+            continue;
+        const Mm gap = below->cell.y - piece.cell.bottom();
+        const double off = offGrid(gap, grid.gutter, grid.rowUnit);
+        if (off > tolerance) {
+            notes.add(Limit::Gutter,
+                below->id,
+                off,
+                QStringLiteral("Between %1 and %2 are %3 mm, not the one gutter of %4 mm or whole "
+                               "rows more.")
+                    .arg(called(panel, piece.id),
+                        called(panel, below->id),
+                        number(gap.value()),
+                        number(grid.gutter.value())));
+        }
+    }
+}
+
+void checkLeftEdges(const PanelFacts& panel, Notebook& notes)
+{
+    std::set<long> edges;
+    for (const ClearedPiece& piece : panel.pieces) {
+        if (!piece.cell.isEmpty())
+            edges.insert(std::lround(piece.cell.x.value() * 2));
+    }
+    const double most = limitOf(Limit::LeftEdges).value - (panel.isLandscape() ? 0 : 1);
+    const auto count = static_cast<double>(edges.size());
+    if (count > most) {
+        notes.addAgainst(Limit::LeftEdges,
+            most,
+            {},
+            count,
+            QStringLiteral("Pieces begin at %1 different left edges; with %2 at most the page "
+                           "looks calm.")
+                .arg(edges.size())
+                .arg(number(most, 0)));
+    }
+}
+
+void checkTints(const PanelFacts& panel, Notebook& notes)
+{
+    double area = 0;
+    const Mm row = panel.style.grid.rowUnit;
+    for (const FillFact& fill : panel.fills) {
+        if (!isTint(fill, panel.style))
+            continue;
+        const ClearedPiece* piece = panel.piece(fill.piece);
+        if (piece != nullptr && isPicture(piece->kind))
+            continue; // a mat has its own rule
+        area += fill.rect.areaMm2();
+        const auto lines = panel.linesOf(fill.piece);
+        if (lines.empty())
+            continue;
+        // What is left below the text once the padding above it is taken off again.
+        const Mm padding = lines.front()->capLine() - fill.rect.y;
+        const Mm slack = fill.rect.bottom() - lines.back()->baseline - padding;
+        if (slack / row >= limitOf(Limit::TintHugs).value + 0.02) {
+            notes.add(Limit::TintHugs,
+                fill.piece,
+                slack / row,
+                QStringLiteral("The ground of %1 goes on for %2 rows below its text.")
+                    .arg(called(panel, fill.piece), number(slack / row)));
+        }
+    }
+    const SizeMm size = panel.display.panelSize;
+    const double share = 100 * area / (size.width.value() * size.height.value());
+    if (share > limitOf(Limit::TintShare).value) {
+        notes.add(Limit::TintShare,
+            {},
+            share,
+            QStringLiteral("Tinted grounds cover %1 % of the panel; up to %2 % they stay quiet.")
+                .arg(number(share), number(limitOf(Limit::TintShare).value)));
+    }
+}
+
+void checkWhite(const PanelFacts& panel, Notebook& notes)
+{
+    double touched = 0;
+    for (const PictureFact& picture : panel.pictures)
+        touched += picture.place.areaMm2();
+    for (const FillFact& fill : panel.fills) {
+        if (isTint(fill, panel.style))
+            touched += fill.rect.areaMm2();
+    }
+    // Letters leave most of their line untouched: about a quarter of the cap band is ink.
+    for (const TextLine& line : panel.lines)
+        touched += 0.25 * boxOf(line).areaMm2();
+    const SizeMm size = panel.display.panelSize;
+    const double white = 100 - 100 * touched / (size.width.value() * size.height.value());
+    if (white < limitOf(Limit::White).value) {
+        notes.add(Limit::White,
+            {},
+            white,
+            QStringLiteral("About %1 % of the paper stays white; half of it lets the rest be seen.")
+                .arg(number(white, 0)));
+    }
+}
+
+void checkEntry(const PanelFacts& panel, Notebook& notes)
+{
+    Mm titleCap(0);
+    Mm voiceCap(0);
+    const TextLine* last = nullptr;
+    for (const TextLine& line : panel.lines) {
+        if (line.use == Use::Title) {
+            titleCap = std::max(titleCap, line.cap);
+            last = &line;
+        }
+        if (line.use == Use::Voice)
+            voiceCap = std::max(voiceCap, line.cap);
+    }
+    if (last == nullptr) {
+        // A single drawing is its own way in.
+        if (panel.display.plan != QLatin1String("drawing")) {
+            notes.add(Limit::EntryMissing,
+                {},
+                0,
+                QStringLiteral("Panel %1 has no title to begin with.").arg(panel.number));
+        }
+        return;
+    }
+    if (voiceCap > Mm(0) && titleCap > Mm(0)
+        && titleCap / voiceCap < limitOf(Limit::EntryRatio).value * 0.995) {
+        notes.add(Limit::EntryRatio,
+            last->piece,
+            titleCap / voiceCap,
+            QStringLiteral("The title is %1 times as large as the children's words; from %2 times "
+                           "on it is found first.")
+                .arg(number(titleCap / voiceCap, 2), number(limitOf(Limit::EntryRatio).value, 2)));
+    }
+    const Mm row = panel.style.grid.rowUnit;
+    for (const TextLine& line : panel.lines) {
+        const bool under = line.use != Use::Title && line.right > last->left
+            && line.left < last->right && line.capLine() > last->baseline;
+        const double rows = (line.capLine() - last->baseline) / row;
+        if (under && rows < limitOf(Limit::EntryClear).value - 0.05) {
+            notes.add(Limit::EntryClear,
+                line.piece,
+                rows,
+                QStringLiteral("%1 follows the title after %2 rows; %3 let the title stand.")
+                    .arg(called(panel, line.piece),
+                        number(rows),
+                        number(limitOf(Limit::EntryClear).value)));
+            return;
+        }
+    }
+}
+
+} // namespace wainscot::check
