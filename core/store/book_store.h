@@ -1,0 +1,70 @@
+// A book on disk: a folder with `book.wainscot` (SQLite) and `pictures/` (originals by SHA-256).
+#pragma once
+
+#include "core/base/result.h"
+#include "core/edit/edit.h"
+#include "core/store/originals.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <functional>
+#include <memory>
+
+namespace wainscot {
+
+enum class Access { ReadWrite, ReadOnly };
+
+// What checking the whole book found.
+struct VerifyReport {
+    int pictures = 0; // originals looked at
+    QStringList problems; // sentences: a damaged database, a picture missing or changed
+    QStringList orphans; // files in pictures/ that no row mentions (undone work); no problem
+    [[nodiscard]] bool ok() const { return problems.isEmpty(); }
+};
+
+// An open book. One writer at a time, held by a lock file; anybody else may read. Every edit is
+// one transaction: saved whole or not at all. To be used on the thread that opened it.
+class BookStore final : public EditSink {
+public:
+    // A new book with the default prompt set. The folder must not exist or be empty (WrongUse
+    // otherwise); what was made is taken away again when something fails.
+    static Result<std::unique_ptr<BookStore>> create(const QString& folder, const BookInfo& info);
+
+    // `path` is the folder or its book.wainscot. NotFound; Damaged (no book, or a broken one);
+    // TooNew; for writing also InUse (another program writes it) and CannotWrite (read-only). A
+    // book of an earlier version is brought up to date when it is opened for writing.
+    static Result<std::unique_ptr<BookStore>> open(
+        const QString& path, Access access = Access::ReadWrite);
+
+    ~BookStore() override;
+
+    [[nodiscard]] const Book& book() const;
+    [[nodiscard]] History& history(); // the way to change the book
+    [[nodiscard]] bool isReadOnly() const;
+    [[nodiscard]] QString folder() const;
+    [[nodiscard]] QString picturesFolder() const;
+
+    // Keeps a copy of a picture file; see Originals::keep.
+    Result<QString> keepOriginal(const QString& filePath);
+    [[nodiscard]] QString originalPath(const QString& sha256) const;
+
+    // Checks the database and the SHA-256 of every picture. `progress` gets (done, of) and stops
+    // the check by answering false (Cancelled).
+    Result<VerifyReport> verify(const std::function<bool(int, int)>& progress = {});
+
+    // The database may not grow beyond this, as if the disk were full (SQLite's max_page_count).
+    // Less than it takes now means: not at all.
+    Result<> limitSize(qint64 bytes);
+
+    // Called by history().
+    Result<> save(const Edit& edit) override;
+    Result<> saveReverted(const Edit& edit) override;
+
+private:
+    struct Open;
+    explicit BookStore(std::unique_ptr<Open> open);
+    std::unique_ptr<Open> m_open;
+};
+
+} // namespace wainscot
