@@ -76,12 +76,22 @@ struct Mark {
     std::variant<Fill, PlacedPicture, GlyphRun> shape;
 };
 
+// Text that another font draws than the style asks for: reported, never silent.
+struct FontGap {
+    PieceId piece;
+    QString wanted; // family
+    QString used; // family; empty: no installed font has these characters
+    QString text;
+    friend bool operator==(const FontGap&, const FontGap&) = default;
+};
+
 struct DisplayList {
     SizeMm size;
     QString title;
     QString language;
     std::vector<Element> elements; // reading order
     std::vector<Mark> marks; // drawing order
+    std::vector<FontGap> fontGaps;
 };
 
 } // namespace wainscot

@@ -1,0 +1,97 @@
+#include "layout/typeset/measurer.h"
+
+#include "layout/typeset/piece_text.h"
+
+#include <cmath>
+#include <map>
+#include <mutex>
+
+namespace wainscot {
+
+namespace {
+
+constexpr double kMarkInGutter = 0.70; // gutters a hanging mark may take
+
+// One piece, ready to be broken at any width. A title has one text for each step it may take.
+struct Measured {
+    std::vector<PieceText> texts;
+    bool title = false;
+    Mm indent;
+};
+
+Mm indentFor(const PieceText& text, const Grid& grid)
+{
+    if (text.parts.empty() || !text.parts.front().mark)
+        return {};
+    const TextBlock& mark = *text.parts.front().mark;
+    return mark.widestUnit() > kMarkInGutter * grid.gutter ? grid.gutter : Mm();
+}
+
+} // namespace
+
+struct PanelMeasurer::State {
+    std::map<engine::ItemId, Measured> pieces;
+    std::mutex mutex;
+    std::map<std::pair<engine::ItemId, long>, engine::TextMetrics> known;
+};
+
+PanelMeasurer::PanelMeasurer(
+    const std::vector<ClearedPiece>& pieces, const PanelStyle& style, const QString& language)
+    : m_state(std::make_unique<State>())
+{
+    for (const ClearedPiece& piece : pieces) {
+        Measured measured;
+        measured.title = piece.kind == PieceKind::Title;
+        if (measured.title) {
+            for (const int step : titleSteps(style.grid.panel))
+                measured.texts.push_back(pieceText(piece, style, language, step));
+        } else {
+            measured.texts.push_back(pieceText(piece, style, language, 0));
+        }
+        measured.indent = indentFor(measured.texts.front(), style.grid);
+        m_state->pieces.emplace(piece.id.number(), std::move(measured));
+    }
+}
+
+PanelMeasurer::~PanelMeasurer() = default;
+
+engine::TextMetrics PanelMeasurer::measure(engine::ItemId item, Mm width) const
+{
+    const auto at = m_state->pieces.find(item);
+    if (at == m_state->pieces.end())
+        return {};
+    // Widths are told apart to a thousandth of a millimetre.
+    const std::pair key{item, std::lround(width.value() * 1000)};
+    {
+        const std::lock_guard lock(m_state->mutex);
+        const auto known = m_state->known.find(key);
+        if (known != m_state->known.end())
+            return known->second;
+    }
+    const Measured& piece = at->second;
+    const PieceText& text =
+        piece.texts[piece.title ? fittingTitle(piece.texts, width) : std::size_t(0)];
+    const PieceLines lines = pieceLines(text, width);
+    engine::TextMetrics metrics;
+    metrics.lines = lines.lines;
+    metrics.usedWidth = lines.usedWidth;
+    metrics.fits = lines.fits || text.parts.empty();
+    if (!text.parts.empty())
+        metrics.height = lines.height + text.clearBelow;
+    const std::lock_guard lock(m_state->mutex);
+    return m_state->known.emplace(key, metrics).first->second;
+}
+
+engine::TextSpec PanelMeasurer::spec(engine::ItemId item) const
+{
+    const auto at = m_state->pieces.find(item);
+    return at == m_state->pieces.end() ? engine::TextSpec{} : at->second.texts.back().spec;
+}
+
+Mm PanelMeasurer::indent(engine::ItemId item) const
+{
+    const auto at = m_state->pieces.find(item);
+    return at == m_state->pieces.end() ? Mm() : at->second.indent;
+}
+
+} // namespace wainscot
