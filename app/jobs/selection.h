@@ -1,0 +1,38 @@
+// Which words and pictures come onto a display. Simple and fair: no child twice before every other
+// child once, no two tellings that say the same, pictures of the same day, in the order of time.
+#pragma once
+
+#include "app/jobs/material.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace wainscot {
+
+// One telling with the picture it belongs to, under a label.
+struct Moment {
+    std::optional<QDate> day;
+    QString label;
+    const Quote* quote = nullptr;
+    const Picture* picture = nullptr; // nothing suits = no picture
+};
+
+struct Selection {
+    const Picture* dominant = nullptr;
+    std::vector<Moment> moments; // in the order of time
+};
+
+// At most `moments` moments; `withDominant` also chooses the picture that leads the first panel.
+[[nodiscard]] Selection selectDays(const Material& material, int moments, bool withDominant);
+
+// A drawing with its maker's words about it.
+struct DrawingChoice {
+    const Picture* work = nullptr;
+    const Quote* quote = nullptr;
+};
+
+// Up to `count` drawings by different children, the best told first: stars, then length.
+[[nodiscard]] std::vector<DrawingChoice> selectDrawings(const Material& material, int count);
+
+} // namespace wainscot
