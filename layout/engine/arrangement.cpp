@@ -1,0 +1,30 @@
+#include "layout/engine/arrangement.h"
+
+namespace wainscot::engine {
+
+namespace {
+
+// Width of one column with the gutter that follows it.
+Mm pitch(const PageSpec& page)
+{
+    return (page.size.width - 2 * page.margin + page.gutter) / page.columns;
+}
+
+} // namespace
+
+Mm PageSpec::width(int count) const
+{
+    return count * pitch(*this) - gutter;
+}
+
+Mm PageSpec::height(int count) const
+{
+    return count * rowUnit - gutter;
+}
+
+RectMm PageSpec::cell(const GridRect& at) const
+{
+    return {margin + at.x * pitch(*this), margin + at.y * rowUnit, width(at.w), height(at.h)};
+}
+
+} // namespace wainscot::engine

@@ -1,0 +1,53 @@
+#include "layout/engine/columns.h"
+
+#include <algorithm>
+
+namespace wainscot::engine {
+
+Intervals::Intervals(const ColumnSystem& system, int columns)
+    : m_side(columns + 1)
+    , m_index(std::size_t(m_side * m_side), -1)
+{
+    std::vector<int> edges = system.cuts;
+    edges.insert(edges.begin(), 0);
+    edges.push_back(columns);
+    for (std::size_t a = 0; a < edges.size(); ++a)
+        for (std::size_t b = a + 1; b < edges.size(); ++b)
+            m_spans.push_back({edges[a], edges[b] - edges[a]});
+    std::stable_sort(
+        m_spans.begin(), m_spans.end(), [](const Span& a, const Span& b) { return a.w < b.w; });
+    for (std::size_t q = 0; q < m_spans.size(); ++q)
+        m_index[std::size_t(m_spans[q].x * m_side + m_spans[q].w)] = int(q);
+}
+
+int Intervals::find(int x, int w) const
+{
+    return m_index[std::size_t(x * m_side + w)];
+}
+
+ColumnSystem columnSystem(std::string name, std::vector<int> cuts)
+{
+    const Weights weights;
+    ColumnSystem system{std::move(name), std::move(cuts), {}};
+    for (const int cut : system.cuts)
+        system.prices.push_back(toCost(weights.cut + (cut % 2 != 0 && cut % 3 != 0 ? 0.5 : 0)));
+    return system;
+}
+
+std::vector<ColumnSystem> freeSystems(int columns)
+{
+    if (columns != 12) {
+        std::vector<int> cuts;
+        for (int c = 1; c < columns; ++c)
+            cuts.push_back(c);
+        return {columnSystem("every column", cuts)};
+    }
+    return {columnSystem("two columns", {6}),
+        columnSystem("three columns", {4, 8}),
+        columnSystem("four columns", {3, 6, 9}),
+        columnSystem("five and seven", {5, 7}),
+        columnSystem("thirds and halves", {4, 6, 8}),
+        columnSystem("twelve columns", {3, 4, 5, 6, 7, 8, 9})};
+}
+
+} // namespace wainscot::engine

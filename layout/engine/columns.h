@@ -1,0 +1,41 @@
+// Column systems: where vertical cuts may lie, and what each costs.
+#pragma once
+
+#include "layout/engine/cost.h"
+
+#include <string>
+#include <vector>
+
+namespace wainscot::engine {
+
+struct ColumnSystem {
+    std::string name;
+    std::vector<int> cuts; // ascending, 0 < cut < columns
+    std::vector<Cost> prices; // of each cut
+};
+
+// All intervals between two cuts of a system (the page's edges are cuts too).
+class Intervals {
+public:
+    Intervals(const ColumnSystem& system, int columns);
+    struct Span {
+        int x;
+        int w;
+    };
+    [[nodiscard]] int count() const { return int(m_spans.size()); }
+    [[nodiscard]] Span span(int q) const { return m_spans[std::size_t(q)]; }
+    [[nodiscard]] int find(int x, int w) const; // -1 = none
+
+private:
+    int m_side;
+    std::vector<Span> m_spans; // by width, narrow ones first
+    std::vector<int> m_index;
+};
+
+// A system with the usual prices: even columns are quieter than odd ones.
+[[nodiscard]] ColumnSystem columnSystem(std::string name, std::vector<int> cuts);
+
+// The systems tried for a free page of `columns` columns, plain ones first.
+[[nodiscard]] std::vector<ColumnSystem> freeSystems(int columns);
+
+} // namespace wainscot::engine

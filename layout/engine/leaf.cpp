@@ -1,0 +1,265 @@
+#include "layout/engine/leaf.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wainscot::engine {
+
+namespace {
+
+constexpr double kSmallestPictureGutters = 3; // no picture side below three gutters
+constexpr double kLeastPpiShare = 0.55; // a picture may shrink in its cell down to this share
+constexpr double kTouch = 1e-6; // mm; lengths closer than this are the same
+
+double square(double x)
+{
+    return x * x;
+}
+
+void add(std::int64_t& term, double units)
+{
+    term += toCost(units);
+}
+
+} // namespace
+
+double clearBelow(const Piece& piece, const PageSpec& page)
+{
+    const double gutter = page.gutter.value();
+    switch (piece.item.kind) {
+    case Kind::Title: // one entry: nothing else within a row and a half
+        return std::max(gutter, 1.5 * page.rowUnit.value());
+    case Kind::Quote: // twice the distance from the words to the name below them
+        return std::max(gutter, 0.86 * piece.spec.lead.value());
+    case Kind::Label: // a label has exactly one row
+        return std::min(gutter, 0.3 * page.rowUnit.value());
+    default:
+        return gutter;
+    }
+}
+
+const TextMetrics& TextMemo::measure(ItemId item, Mm width)
+{
+    const auto [at, isNew] = m_metrics.try_emplace({item, width.value()});
+    if (isNew)
+        at->second = m_text.measure(item, width);
+    return at->second;
+}
+
+const TextSpec& TextMemo::spec(ItemId item)
+{
+    const auto [at, isNew] = m_specs.try_emplace(item);
+    if (isNew)
+        at->second = m_text.spec(item);
+    return at->second;
+}
+
+LeafTable::LeafTable(const PageSpec& page, std::vector<Piece> pieces, TextMemo& text)
+    : m_page(page)
+    , m_pieces(std::move(pieces))
+    , m_text(text)
+    , m_usable(page.width(page.columns).value() * page.height(page.rows).value())
+{
+    const auto places = m_pieces.size() * std::size_t((page.columns + 1) * (page.columns + 1));
+    m_costs.resize(places);
+}
+
+bool LeafTable::allowed(const Piece& piece, int x, int w) const
+{
+    const Wish& wish = piece.item.wish;
+    if (wish.minColumns > 0 && w < wish.minColumns)
+        return false;
+    if (wish.maxColumns > 0 && w > wish.maxColumns)
+        return false;
+    if (wish.firstColumn >= 0 && x != wish.firstColumn)
+        return false;
+    if (piece.item.fullWidth && w != m_page.columns)
+        return false;
+    if (piece.blank || piece.isPicture())
+        return true;
+    // The narrowest voice column holds its fewest characters; adult text may go a little lower.
+    const double narrowest = piece.item.kind == Kind::Quote ? 1.0 : 0.7;
+    const bool words = piece.item.kind != Kind::Label && piece.item.kind != Kind::Title;
+    return !words
+        || m_page.width(w).value()
+        >= narrowest * piece.spec.minChars * piece.spec.meanChar.value() - kTouch;
+}
+
+// Text is never set wider than its measure; a tint ends on a column as well.
+double LeafTable::textWidth(const Piece& piece, double cellWidth) const
+{
+    const double limit = piece.spec.maxChars * piece.spec.meanChar.value();
+    if (limit <= 0)
+        return cellWidth;
+    if (!piece.spec.tinted || piece.isPicture())
+        return std::min(cellWidth, limit);
+    const double widest = limit + 2 * kTintPadding * m_page.rowUnit.value();
+    double best = m_page.width(1).value();
+    for (int w = 1; w <= m_page.columns; ++w)
+        if (m_page.width(w).value() <= widest)
+            best = m_page.width(w).value();
+    return std::min(cellWidth, best);
+}
+
+double LeafTable::captionHeight(int i, int x, int w)
+{
+    const Piece& piece = m_pieces[std::size_t(i)];
+    const double indent = x > 0 ? piece.item.indent.value() : 0;
+    const double width = textWidth(piece, m_page.width(w).value() - indent);
+    const double height = m_text.measure(piece.item.id, Mm(width)).height.value();
+    return height > 0 && piece.isPicture() ? height + piece.spec.captionGap.value() : height;
+}
+
+void LeafTable::fitText(const Piece& piece, double width, int h, LeafFit& out)
+{
+    out.textWidth = textWidth(piece, width);
+    const TextMetrics& text = m_text.measure(piece.item.id, Mm(out.textWidth));
+    const double unit = m_page.rowUnit.value();
+    out.textHeight = text.height.value();
+    const double slack = h * unit - out.textHeight - clearBelow(piece, m_page);
+    if (!text.fits || slack < -kTouch)
+        return;
+    out.possible = true;
+    const double used = piece.spec.tinted ? out.textWidth : text.usedWidth.value();
+    const bool display = piece.item.kind == Kind::Title || piece.item.kind == Kind::Label;
+    const double side = std::max(0.0, width - used) * out.textHeight * (display ? 0.25 : 1);
+    add(out.cost.white, m_weights.textWhite * (slack * width + side) / m_usable);
+    const double pool = slack / unit - 4;
+    if (pool > 0)
+        add(out.cost.white, m_weights.pool * square(pool) * width / m_page.width(3).value() / 3);
+    const double meanChar = piece.spec.meanChar.value();
+    const double padding = piece.spec.tinted ? 2 * kTintPadding * unit : 0;
+    const double chars = meanChar > 0 ? (out.textWidth - padding) / meanChar : 0;
+    if (text.lines > 1 && chars > 0 && !display && chars < piece.spec.minChars)
+        add(out.cost.measure, m_weights.measure * square(steadyLog(chars / piece.spec.minChars)));
+}
+
+void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out)
+{
+    const PictureShape& shape = *piece.item.picture;
+    const double gutter = m_page.gutter.value();
+    const double border = piece.isSample() ? kMatBorder * gutter : 0;
+    out.textWidth = textWidth(piece, width);
+    const TextMetrics& caption = m_text.measure(piece.item.id, Mm(out.textWidth));
+    if (!caption.fits)
+        return;
+    const double gap = piece.spec.captionGap.value();
+    out.textHeight = caption.height > Mm(0) ? caption.height.value() + gap : 0;
+    const double boxWidth = width - 2 * border;
+    const double boxHeight = m_page.height(h).value() - out.textHeight - 2 * border;
+    if (std::min(boxWidth, boxHeight) < kSmallestPictureGutters * gutter)
+        return;
+    const double own = shape.size.aspect();
+    const bool narrower = boxWidth / boxHeight < own; // the sides are cropped, not top and bottom
+    double w = boxWidth;
+    double hh = boxHeight;
+    out.keep = narrower ? boxWidth / boxHeight / own : own / (boxWidth / boxHeight);
+    const double limit = piece.isSample() ? 1 : narrower ? shape.keepWidth : shape.keepHeight;
+    if (out.keep < limit) {
+        out.keep = limit;
+        (narrower ? hh : w) = narrower ? w / (own * limit) : hh * own / limit;
+    }
+    const double pixels = narrower ? shape.size.height * (w / hh) : shape.size.width;
+    out.ppi = pixels / (w / kMmPerInch);
+    if (out.ppi < m_page.minPpi) {
+        const double shrink = out.ppi / m_page.minPpi;
+        if (shrink < kLeastPpiShare)
+            return;
+        w *= shrink;
+        hh *= shrink;
+        out.ppi = m_page.minPpi;
+    }
+    out.possible = true;
+    out.pictureWidth = w;
+    out.pictureHeight = hh;
+    const double area = w * hh;
+    const double white = boxWidth * boxHeight - area;
+    add(out.cost.crop, m_weights.crop * square(1 - out.keep));
+    add(out.cost.white, m_weights.white * white / m_usable * (1 + white / (boxWidth * boxHeight)));
+    if (!piece.isSample() && w < boxWidth - 1)
+        add(out.cost.alignment, m_weights.ragged);
+    if (piece.targetMm2 > 0) {
+        const double off = steadyLog(area / piece.targetMm2);
+        add(out.cost.size, m_weights.size * square(off) * (off < 0 ? 1.35 : 1));
+    }
+    if (piece.ceilingMm2 > 0 && area > piece.ceilingMm2)
+        add(out.cost.size, 0.5 + m_weights.rank * square(steadyLog(area / piece.ceilingMm2)));
+    if (piece.floorMm2 > 0 && area < piece.floorMm2)
+        add(out.cost.size, 0.5 + m_weights.rank * square(steadyLog(area / piece.floorMm2)));
+}
+
+void LeafTable::priceWishes(const Piece& piece, const GridRect& cell, LeafFit& out) const
+{
+    const Wish& wish = piece.item.wish;
+    if (wish.columns > 0)
+        add(out.cost.size, m_weights.wish * square(double(cell.w - wish.columns) / wish.columns));
+    if (wish.rows > 0)
+        add(out.cost.size, m_weights.wish * square(double(cell.h - wish.rows) / wish.rows));
+    if (piece.item.previous) {
+        const GridRect& before = *piece.item.previous;
+        const int sideways
+            = std::abs(cell.x - before.x) + std::abs(cell.x + cell.w - before.x - before.w);
+        add(out.cost.stability, m_weights.stay * sideways / m_page.columns);
+        add(out.cost.stability, m_weights.stay * std::abs(cell.h - before.h) / m_page.rows);
+    }
+}
+
+LeafFit LeafTable::fit(int i, int x, int w, int h)
+{
+    LeafFit out;
+    const Piece& piece = m_pieces[std::size_t(i)];
+    if (h < 1 || !allowed(piece, x, w))
+        return out;
+    const double indent = x > 0 ? piece.item.indent.value() : 0;
+    const double width = m_page.width(w).value() - indent;
+    if (piece.blank) {
+        out.possible = true;
+        add(out.cost.white, m_weights.empty * w * h / (m_page.columns * m_page.rows));
+    } else if (piece.isPicture()) {
+        fitPicture(piece, width, h, out);
+    } else {
+        fitText(piece, width, h, out);
+    }
+    if (out.possible)
+        priceWishes(piece, {0, x, 0, w, h}, out);
+    return out;
+}
+
+const std::vector<Cost>& LeafTable::costs(int i, int x, int w)
+{
+    const Piece& piece = m_pieces[std::size_t(i)];
+    const bool placeMatters = piece.item.previous || piece.item.wish.firstColumn >= 0;
+    const int key = placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0)
+                                                               : (x > 0 ? 1 : 0);
+    const int side = m_page.columns + 1;
+    auto& row = m_costs[std::size_t((i * side + key) * side + w)];
+    if (row.empty()) {
+        row.assign(std::size_t(m_page.rows) + 1, kNever);
+        for (int h = 1; h <= m_page.rows; ++h) {
+            const LeafFit one = fit(i, placeMatters ? x : key, w, h);
+            if (one.possible)
+                row[std::size_t(h)] = Cost(std::min<std::int64_t>(one.cost.total(), kNever));
+        }
+    }
+    return row;
+}
+
+int LeafTable::leastRows(int i, int x, int w)
+{
+    const auto& row = costs(i, x, w);
+    int h = 1;
+    while (h <= m_page.rows && row[std::size_t(h)] >= kNever)
+        ++h;
+    return h;
+}
+
+int LeafTable::leastCells(int i)
+{
+    int least = m_page.columns * m_page.rows + 1;
+    for (int w = 1; w <= m_page.columns; ++w)
+        for (int x = 0; x + w <= m_page.columns; ++x)
+            least = std::min(least, w * leastRows(i, x, w));
+    return least;
+}
+
+} // namespace wainscot::engine

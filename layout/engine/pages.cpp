@@ -1,0 +1,128 @@
+#include "layout/engine/pages.h"
+
+#include "layout/engine/pins.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace wainscot::engine {
+
+namespace {
+
+// Costs of single pages, asked for once each.
+class PageCosts {
+public:
+    PageCosts(const RunTable& table, LeafTable& leaves, const std::vector<Pin>& pins)
+        : m_table(table)
+        , m_leaves(leaves)
+        , m_free(std::size_t((leaves.size() + 1) * (leaves.size() + 1)), {-1, 0})
+    {
+        for (const Pin& pin : pins)
+            m_pins[pin.at.page].push_back(pin);
+        for (auto& [page, here] : m_pins)
+            m_frames.emplace(page, PinFrame(table, leaves, here));
+    }
+
+    int leastPages() const { return m_pins.empty() ? 1 : m_pins.rbegin()->first + 1; }
+
+    // Cost of pieces first..last-1 on a page; the height used comes along.
+    std::pair<Cost, int> of(int page, int first, int last)
+    {
+        const int rows = m_leaves.page().rows;
+        const int columns = m_leaves.page().columns;
+        if (const auto frame = m_frames.find(page); frame != m_frames.end())
+            return {frame->second.cost(first, last), rows};
+        if (first == last)
+            return {kNever, rows};
+        auto& known = m_free[std::size_t(first * (m_leaves.size() + 1) + last)];
+        if (known.first >= 0)
+            return known;
+        Cost best = kNever;
+        int height = rows;
+        for (int h = rows; h >= 1; --h) {
+            const double foot = double(rows - h) / rows;
+            const Cost white = toCost(m_leaves.weights().foot * foot);
+            const Cost filled = m_table.cost(first, last, 0, columns, h);
+            if (filled < kNever && filled + white < best) {
+                best = filled + white;
+                height = h;
+            }
+        }
+        return known = {best, height};
+    }
+
+    PagePlan plan(int page, int first, int last)
+    {
+        PagePlan out;
+        out.first = first;
+        out.last = last;
+        const auto [cost, height] = of(page, first, last);
+        out.cost = cost;
+        if (const auto frame = m_frames.find(page); frame != m_frames.end())
+            out.trees = frame->second.trees(first, last);
+        else
+            out.trees.push_back(
+                m_table.tree(first, last, {page, 0, 0, m_leaves.page().columns, height}));
+        return out;
+    }
+
+private:
+    const RunTable& m_table;
+    LeafTable& m_leaves;
+    std::vector<std::pair<Cost, int>> m_free; // pages without pins, by run; -1 = not asked yet
+    std::map<int, std::vector<Pin>> m_pins;
+    std::map<int, PinFrame> m_frames;
+};
+
+} // namespace
+
+Pagination paginate(const RunTable& table, LeafTable& leaves, const std::vector<Pin>& pins,
+    std::optional<int> pages)
+{
+    PageCosts costs(table, leaves, pins);
+    const int count = leaves.size();
+    const int most = pages.value_or(std::max(count, costs.leastPages()));
+    const auto width = std::size_t(count) + 1;
+    const Cost perPage = toCost(leaves.weights().page);
+    std::vector<std::vector<Cost>> best(std::size_t(most) + 1, std::vector<Cost>(width, kNever));
+    std::vector<std::vector<int>> from(best.size(), std::vector<int>(width, -1));
+    best[0][0] = 0;
+    int chosen = -1;
+    for (int q = 1; q <= most; ++q) {
+        const auto page = std::size_t(q);
+        for (int j = 0; j <= count; ++j)
+            for (int i = 0; i <= j; ++i) {
+                const Cost before = best[page - 1][std::size_t(i)];
+                if (before >= kNever)
+                    continue;
+                const Cost here = costs.of(q - 1, i, j).first;
+                if (here < kNever && before + here + perPage < best[page][std::size_t(j)]) {
+                    best[page][std::size_t(j)] = before + here + perPage;
+                    from[page][std::size_t(j)] = i;
+                }
+            }
+        const Cost end = best[page][std::size_t(count)];
+        const bool counts = pages ? q == *pages : q >= costs.leastPages();
+        if (counts && end < kNever
+            && (chosen < 0 || end < best[std::size_t(chosen)][std::size_t(count)]))
+            chosen = q;
+        // Further pages only help when these do not yet hold everything.
+        if (!pages && chosen > 0 && q >= chosen + 2)
+            break;
+    }
+    Pagination out;
+    if (chosen < 0)
+        return out;
+    out.cost = best[std::size_t(chosen)][std::size_t(count)];
+    int j = count;
+    for (int q = chosen; q >= 1; --q) {
+        const int i = from[std::size_t(q)][std::size_t(j)];
+        out.pages.push_back(costs.plan(q - 1, i, j));
+        j = i;
+    }
+    std::reverse(out.pages.begin(), out.pages.end());
+    return out;
+}
+
+} // namespace wainscot::engine

@@ -1,0 +1,35 @@
+// Where pages break: the shortest path over the breaks (after Knuth and Plass, "Breaking paragraphs
+// into lines", 1981), and the pinned pieces around which a page is cut.
+#pragma once
+
+#include "layout/engine/run_table.h"
+
+namespace wainscot::engine {
+
+struct Pin {
+    ItemId id = 0;
+    GridRect at;
+};
+
+// One page: what lies on it, as trees that tile the parts the pins leave free.
+struct PagePlan {
+    int first = 0;
+    int last = 0;
+    Cost cost = kNever;
+    std::vector<Node> trees;
+};
+
+struct Pagination {
+    std::vector<PagePlan> pages; // empty = cannot be
+    Cost cost = kNever;
+};
+
+// The cheapest sequence of pages; `pages` fixes their number. With pins every page that has one is
+// cut along them (guillotine cuts only), exact for the cuts at pin edges and system columns.
+[[nodiscard]] Pagination paginate(const RunTable& table, LeafTable& leaves,
+    const std::vector<Pin>& pins, std::optional<int> pages);
+
+// Whether straight cuts can part the pins of each page.
+[[nodiscard]] bool sliceable(const std::vector<Pin>& pins);
+
+} // namespace wainscot::engine

@@ -1,0 +1,92 @@
+// The exact engine: the least cost of every run of pieces in every rectangle of the grid, over all
+// order-preserving slicing trees.
+//
+// A run i..j-1 fills columns x..x+w-1 and h rows exactly. It is one of four things: a leaf, a stack
+// (cut across), a row whose first child is not a stack, or a row whose first child is one. The two
+// kinds of row are kept apart because two stacks side by side read ambiguously and cost more. Trees
+// lean to the right (a left child is never of its parent's kind, unless it is one whole group or a band), so
+// that no arrangement is counted twice. Method: interval dynamic programming; the closest precedent
+// is Gange, Marriott, Stuckey, "Optimal guillotine layout", DocEng 2012 (doi 10.1145/2361354).
+#pragma once
+
+#include "layout/engine/columns.h"
+#include "layout/engine/leaf.h"
+
+#include <array>
+
+namespace wainscot::engine {
+
+enum class NodeType { Leaf, Stack, Row };
+
+// A slicing tree with its places; rows and stacks hold two or more children.
+struct Node {
+    NodeType type = NodeType::Leaf;
+    int first = 0; // pieces first .. last-1
+    int last = 0;
+    GridRect at;
+    std::vector<Node> children;
+};
+
+class RunTable {
+public:
+    // `leaves` must outlive the table.
+    RunTable(LeafTable& leaves, ColumnSystem system);
+
+    // False when cancelled on the way.
+    [[nodiscard]] bool fill(const std::atomic<bool>* cancel = nullptr);
+
+    // Least cost of pieces first..last-1 in columns x..x+w-1, h rows; kNever = cannot be.
+    [[nodiscard]] Cost cost(int first, int last, int x, int w, int h) const;
+    // The tree of that cost, at page 0 and row y. REQUIRES: cost(...) < kNever
+    [[nodiscard]] Node tree(int first, int last, GridRect at) const;
+
+    [[nodiscard]] const ColumnSystem& system() const { return m_system; }
+    [[nodiscard]] std::size_t bytes() const; // held by the table's costs
+
+private:
+    // Costs of one run in one interval of columns, heights least..rows. A single piece has plain
+    // only; a run of several has all three, one after the other.
+    struct Slot {
+        const Cost* data = nullptr;
+        int least = 0;
+        [[nodiscard]] bool empty() const { return data == nullptr; }
+    };
+    enum Face { Plain, Stack, StackRow }; // leaf or row led by a leaf; stack; row led by a stack
+    struct Scratch;
+
+    [[nodiscard]] bool runAllowed(int first, int last) const;
+    [[nodiscard]] bool splitAllowed(int first, int split, int last) const;
+    [[nodiscard]] bool wholeGroup(int first, int last) const;
+    [[nodiscard]] int bandInside(int first, int last) const; // first band start inside, or -1
+    [[nodiscard]] int gapRows(int split) const;
+    [[nodiscard]] const Slot* slot(int first, int last, int q) const;
+    [[nodiscard]] Cost face(const Slot* slot, bool single, Face which, int h) const;
+    [[nodiscard]] const Cost* row(const Slot* slot, bool single, Face which) const;
+
+    void fillRun(int first, int last, Scratch& scratch);
+    void fillStacks(int first, int last, int q, Scratch& scratch);
+    void fillRows(int first, int last, int q, Scratch& scratch);
+    void keep(int first, int last, int q, const Scratch& scratch);
+    [[nodiscard]] Cost* room(std::size_t count);
+
+    void build(Node& out, Face which) const;
+    void buildStack(Node& out, Cost value) const;
+    void buildRow(Node& out, Cost value, Face which) const;
+    [[nodiscard]] Face bestFace(int first, int last, int q, int h, bool stacksToo) const;
+
+    LeafTable& m_leaves;
+    ColumnSystem m_system;
+    Intervals m_spans;
+    int m_count;
+    int m_rows;
+    Cost m_stackExtra;
+    std::vector<int> m_cells; // prefix sums of the pieces' least areas
+    std::vector<int> m_runs; // by first and length: where its slots begin, -1 = none
+    std::vector<Slot> m_slots;
+    std::vector<std::unique_ptr<Cost[]>> m_blocks;
+    std::size_t m_blockUsed = 0;
+    std::size_t m_blockSize = 0;
+    std::size_t m_bytes = 0;
+};
+
+} // namespace wainscot::engine

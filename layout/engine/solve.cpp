@@ -1,0 +1,315 @@
+#include "layout/engine/solve.h"
+
+#include "layout/engine/finish.h"
+#include "layout/engine/reading.h"
+#include "layout/engine/targets.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace wainscot::engine {
+
+namespace {
+
+constexpr int kLandscapeEdges = 6;
+constexpr int kPortraitEdges = 5;
+
+// One column system's answer.
+struct Candidate {
+    Arrangement arrangement;
+    std::vector<std::pair<int, int>> breaks; // pieces of each page
+    double score = 0;
+    bool possible = false;
+};
+
+struct Job {
+    const Request& request;
+    std::vector<Piece> pieces; // without the pinned ones
+    std::vector<Pin> pins;
+    std::optional<int> pages;
+};
+
+bool cancelled(const Request& request)
+{
+    return request.cancel != nullptr && request.cancel->load(std::memory_order_relaxed);
+}
+
+Failure failure(Obstacle what, std::vector<ItemId> items = {}, double missing = 0)
+{
+    return {what, std::move(items), missing};
+}
+
+ColumnSystem withPinEdges(ColumnSystem system, const std::vector<Pin>& pins, int columns)
+{
+    std::map<int, Cost> prices;
+    for (std::size_t c = 0; c < system.cuts.size(); ++c)
+        prices[system.cuts[c]] = system.prices[c];
+    for (const Pin& pin : pins)
+        for (const int edge : {pin.at.x, pin.at.x + pin.at.w})
+            if (edge > 0 && edge < columns)
+                prices.try_emplace(edge, toCost(Weights().cut));
+    ColumnSystem out{system.name, {}, {}};
+    for (const auto& [cut, price] : prices) {
+        out.cuts.push_back(cut);
+        out.prices.push_back(price);
+    }
+    return out;
+}
+
+// What the geometry does not price: too many left edges, pairs met the wrong way round.
+double scoreOf(const Arrangement& arrangement, const PageSpec& page)
+{
+    const Weights weights;
+    const bool landscape = page.size.width >= page.size.height;
+    double score = double(arrangement.cost.total()) / kUnit;
+    for (int p = 0; p < arrangement.pages; ++p) {
+        std::vector<GridRect> cells;
+        for (const Placement& one : arrangement.items)
+            if (one.at.page == p)
+                cells.push_back(one.at);
+        const int allowed = landscape ? kLandscapeEdges : kPortraitEdges;
+        score += weights.edge * std::max(0, leftEdges(cells) - allowed);
+    }
+    return score + weights.inversion * arrangement.orderInversions;
+}
+
+int inversionsOf(const Arrangement& arrangement)
+{
+    std::vector<GridRect> cells;
+    for (const Placement& one : arrangement.items)
+        cells.push_back(one.at);
+    return orderInversions(cells);
+}
+
+Candidate tryOne(const Job& job, const ColumnSystem& system, LeafTable& leaves)
+{
+    Candidate out;
+    const PageSpec& page = job.request.page;
+    RunTable table(leaves, withPinEdges(system, job.pins, page.columns));
+    if (!table.fill(job.request.cancel))
+        return out;
+    const Pagination found = paginate(table, leaves, job.pins, job.pages);
+    if (found.pages.empty())
+        return out;
+    out.possible = true;
+    Arrangement& arrangement = out.arrangement;
+    arrangement.pages = int(found.pages.size());
+    arrangement.columnSystem = system.name;
+    for (std::size_t p = 0; p < found.pages.size(); ++p) {
+        finishPage(found.pages[p], int(p), table.system(), leaves, arrangement);
+        out.breaks.emplace_back(found.pages[p].first, found.pages[p].last);
+    }
+    arrangement.cost.white += Cost(found.pages.size()) * toCost(leaves.weights().page);
+    arrangement.orderInversions = inversionsOf(arrangement);
+    out.score = scoreOf(arrangement, page);
+    return out;
+}
+
+Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
+{
+    Candidate best;
+    LeafTable leaves(job.request.page, job.pieces, text);
+    for (const ColumnSystem& system : systems) {
+        if (cancelled(job.request))
+            return {};
+        Candidate one = tryOne(job, system, leaves);
+        if (one.possible && (!best.possible || one.score < best.score))
+            best = std::move(one);
+    }
+    return best;
+}
+
+// Page by page, with sizes shared out on that page and one dominant picture.
+void refine(const Job& job, Candidate& whole, const std::vector<ColumnSystem>& systems, TextMemo& text)
+{
+    Arrangement out;
+    out.pages = whole.arrangement.pages;
+    out.columnSystem = whole.arrangement.columnSystem;
+    for (int p = 0; p < out.pages; ++p) {
+        const auto [first, last] = whole.breaks[std::size_t(p)];
+        Job one{job.request, {job.pieces.begin() + first, job.pieces.begin() + last}, {}, 1};
+        for (Piece& piece : one.pieces)
+            piece.item.breakBefore = false;
+        for (Pin pin : job.pins)
+            if (pin.at.page == p) {
+                pin.at.page = 0;
+                one.pins.push_back(pin);
+            }
+        setTargets(one.pieces, job.request.page, 1, text);
+        Candidate page = tryAll(one, systems, text);
+        if (!page.possible)
+            return; // the first pass stands
+        for (Placement& place : page.arrangement.items) {
+            place.at.page = p;
+            out.items.push_back(place);
+        }
+        for (GroupChange& change : page.arrangement.groupChanges) {
+            change.page = p;
+            out.groupChanges.push_back(change);
+        }
+        const CostTerms& cost = page.arrangement.cost;
+        out.cost.crop += cost.crop;
+        out.cost.white += cost.white;
+        out.cost.size += cost.size;
+        out.cost.measure += cost.measure;
+        out.cost.reading += cost.reading;
+        out.cost.alignment += cost.alignment;
+        out.cost.stability += cost.stability;
+    }
+    out.orderInversions = inversionsOf(out);
+    whole.arrangement = std::move(out);
+}
+
+// Items that can stand nowhere, whatever else is on the page.
+std::optional<Failure> impossibleItem(const Job& job, TextMemo& text)
+{
+    const PageSpec& page = job.request.page;
+    LeafTable leaves(page, job.pieces, text);
+    Failure words = failure(Obstacle::WordTooWide);
+    Failure pixels = failure(Obstacle::PictureTooFewPixels);
+    Failure room = failure(Obstacle::TooMuchForPages);
+    for (int i = 0; i < leaves.size(); ++i) {
+        if (leaves.leastCells(i) <= page.columns * page.rows)
+            continue;
+        const Piece& piece = leaves.piece(i);
+        const TextMetrics& widest = text.measure(piece.item.id, page.width(page.columns));
+        if (!piece.isPicture() && widest.fits) {
+            room.items.push_back(piece.item.id);
+            const Mm over = widest.height - page.height(page.rows);
+            room.missingMm2
+                += std::max(page.rowUnit, over).value() * page.width(page.columns).value();
+        } else {
+            (piece.isPicture() && widest.fits ? pixels : words).items.push_back(piece.item.id);
+        }
+    }
+    for (Failure* one : {&words, &pixels, &room})
+        if (!one->items.empty())
+            return *one;
+    return std::nullopt;
+}
+
+// How much higher one page would have to be for everything, and what could leave instead.
+Failure tooMuch(const Job& job, TextMemo& text)
+{
+    const PageSpec& page = job.request.page;
+    const int pages = std::max(1, job.pages.value_or(1));
+    PageSpec tall = page;
+    tall.rows = page.rows * (pages + 1) * 2;
+    tall.size.height = 2 * tall.margin + tall.height(tall.rows);
+    auto pieces = job.pieces;
+    for (Piece& piece : pieces)
+        piece.item.breakBefore = false;
+    LeafTable leaves(tall, pieces, text);
+    RunTable table(leaves, columnSystem("thirds and quarters", {3, 4, 6, 8, 9}));
+    int rows = tall.rows;
+    if (page.columns == 12 && table.fill(job.request.cancel))
+        for (int h = tall.rows; h >= 1; --h)
+            if (table.cost(0, leaves.size(), 0, page.columns, h) < kNever)
+                rows = h;
+    const int over = std::max(1, rows - pages * page.rows);
+    const double width = (page.width(page.columns) + page.gutter).value();
+    Failure out = failure(
+        Obstacle::TooMuchForPages, {}, over * page.rowUnit.value() * width);
+    double freed = 0;
+    LeafTable here(page, job.pieces, text);
+    const double cell = width / page.columns * page.rowUnit.value();
+    for (int i = here.size() - 1; i >= 0 && freed < out.missingMm2; --i) {
+        const Item& item = here.piece(i).item;
+        const bool response
+            = item.kind == Kind::Photo || item.kind == Kind::Work || item.kind == Kind::Quote;
+        if (!response || item.importance >= 3)
+            continue;
+        freed += here.leastCells(i) * cell;
+        out.items.insert(out.items.begin(), item.id);
+    }
+    return out;
+}
+
+std::optional<Failure> badPins(const std::vector<Pin>& pins, const PageSpec& page)
+{
+    Failure out = failure(Obstacle::PinsOverlap);
+    for (std::size_t a = 0; a < pins.size(); ++a) {
+        const GridRect& p = pins[a].at;
+        bool bad = p.page < 0 || p.x < 0 || p.y < 0 || p.w < 1 || p.h < 1
+            || p.x + p.w > page.columns || p.y + p.h > page.rows;
+        for (std::size_t b = 0; b < pins.size(); ++b) {
+            const GridRect& q = pins[b].at;
+            bad = bad
+                || (a != b && p.page == q.page && p.x < q.x + q.w && q.x < p.x + p.w
+                    && p.y < q.y + q.h && q.y < p.y + p.h);
+        }
+        if (bad)
+            out.items.push_back(pins[a].id);
+    }
+    if (!out.items.empty())
+        return out;
+    if (sliceable(pins))
+        return std::nullopt;
+    out.what = Obstacle::PinsNotSliceable;
+    for (const Pin& pin : pins)
+        out.items.push_back(pin.id);
+    return out;
+}
+
+// Puts the pinned items back, each at its place in the request's order.
+void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
+{
+    std::vector<Item> pinned;
+    for (const Item& item : request.items)
+        if (item.pinned)
+            pinned.push_back(item);
+    if (pinned.empty())
+        return;
+    LeafTable leaves(request.page, piecesOf(pinned, text), text);
+    std::map<ItemId, Placement> places;
+    for (const Placement& one : arrangement.items)
+        places[one.id] = one;
+    for (int i = 0; i < leaves.size(); ++i)
+        places[leaves.piece(i).item.id] = placePinned(i, *leaves.piece(i).item.pinned, leaves);
+    arrangement.items.clear();
+    for (const Item& item : request.items)
+        if (const auto at = places.find(item.id); at != places.end())
+            arrangement.items.push_back(at->second);
+    for (const Placement& one : arrangement.items)
+        arrangement.pages = std::max(arrangement.pages, one.at.page + 1);
+}
+
+} // namespace
+
+Outcome solve(const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text)
+{
+    Job job{request, {}, {}, request.pages};
+    std::vector<Item> flowing;
+    for (const Item& item : request.items) {
+        if (item.pinned)
+            job.pins.push_back({item.id, *item.pinned});
+        else
+            flowing.push_back(item);
+    }
+    if (const auto bad = badPins(job.pins, request.page))
+        return *bad;
+    job.pieces = piecesOf(flowing, text);
+    if (job.pieces.empty()) {
+        Arrangement only;
+        addPinned(request, text, only);
+        return only;
+    }
+    if (const auto impossible = impossibleItem(job, text))
+        return *impossible;
+    const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
+    setTargets(job.pieces, request.page, wanted, text);
+    Candidate best = tryAll(job, systems, text);
+    if (cancelled(request))
+        return failure(Obstacle::Cancelled);
+    if (!best.possible)
+        return tooMuch(job, text);
+    if (wanted != 1 || best.arrangement.pages != 1)
+        refine(job, best, systems, text);
+    if (cancelled(request))
+        return failure(Obstacle::Cancelled);
+    addPinned(request, text, best.arrangement);
+    return best.arrangement;
+}
+
+} // namespace wainscot::engine

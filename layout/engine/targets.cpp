@@ -1,0 +1,152 @@
+#include "layout/engine/targets.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wainscot::engine {
+
+namespace {
+
+// Shares of the panel (style: a dominant picture has 10-23 % among many pieces, 35 % alone).
+constexpr double kDominantMost = 0.20;
+constexpr double kAloneMost = 0.33;
+constexpr double kOtherMost = 0.075;
+constexpr double kDominance = 2.0; // the dominant picture is at least so many times the next
+constexpr double kDominantWeight = 3.2;
+constexpr double kUsed = 0.90; // of the room; the rest is gaps and white
+constexpr double kPictureShare = 0.065; // of a page, comfortable
+
+double weightOf(const Piece& piece, bool dominant)
+{
+    if (dominant)
+        return kDominantWeight;
+    if (piece.isSample())
+        return 0.85;
+    return piece.item.importance >= 2 ? 1.4 : 1;
+}
+
+double panelArea(const PageSpec& page)
+{
+    return page.size.width.value() * page.size.height.value();
+}
+
+// Area in mm2, gaps included, that a text takes at a comfortable width.
+double textArea(const Piece& piece, const PageSpec& page, TextMemo& text)
+{
+    const double gutter = page.gutter.value();
+    const double aim = (piece.spec.minChars + piece.spec.maxChars) / 2 * piece.spec.meanChar.value();
+    for (int w = 1; w <= page.columns; ++w) {
+        const Mm width = page.width(w);
+        if (width.value() < aim && w < page.columns)
+            continue;
+        const TextMetrics& metrics = text.measure(piece.item.id, width);
+        if (metrics.fits || w == page.columns)
+            return (metrics.height.value() + gutter + page.rowUnit.value() / 2)
+                * (width.value() + gutter);
+    }
+    return 0;
+}
+
+double roomFor(const std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text)
+{
+    const double gutter = page.gutter.value();
+    const double usable
+        = (page.width(page.columns).value() + gutter) * (page.height(page.rows).value() + gutter);
+    double taken = 0;
+    for (const Piece& piece : pieces) {
+        if (piece.blank)
+            continue;
+        if (piece.isPicture()) // its caption and gap
+            taken += (gutter + 2 * piece.spec.lead.value()) * (page.width(4).value() + gutter);
+        else
+            taken += textArea(piece, page, text);
+    }
+    return pages * usable * kUsed - taken;
+}
+
+} // namespace
+
+std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text)
+{
+    std::vector<Piece> pieces;
+    for (const Item& item : items) {
+        const bool blank = item.id == kBlankItem;
+        pieces.push_back({item, blank ? TextSpec{} : text.spec(item.id), 0, 0, 0, blank});
+    }
+    return pieces;
+}
+
+int pagesWanted(const std::vector<Piece>& pieces, const PageSpec& page, TextMemo& text)
+{
+    double wanted = 0;
+    for (const Piece& piece : pieces)
+        if (piece.isPicture())
+            wanted += weightOf(piece, piece.item.importance >= 3) * kPictureShare * 0.8;
+    const double usable = roomFor({}, page, 1, text);
+    const double texts = usable - roomFor(pieces, page, 1, text);
+    return std::max(1, int(std::lround((texts + wanted * panelArea(page)) / usable + 0.05)));
+}
+
+int dominantOf(const std::vector<Piece>& pieces)
+{
+    int best = -1;
+    double bestScore = -1;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const Piece& piece = pieces[i];
+        if (!piece.isPicture())
+            continue;
+        const SizePx size = piece.item.picture->size;
+        const double pixels = std::min(1.0, double(size.width) * size.height / 8e6);
+        double score = (piece.isSample() ? 0.4 : 1) * (size.width >= size.height ? 1.3 : 1) * pixels
+            * (1 - 0.02 * double(i)); // early, wide and sharp
+        score += 10 * piece.item.importance;
+        if (score > bestScore) {
+            bestScore = score;
+            best = int(i);
+        }
+    }
+    return best;
+}
+
+void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text)
+{
+    const int dominant = pages == 1 ? dominantOf(pieces) : -1;
+    double weights = 0;
+    int pictures = 0;
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        if (pieces[i].isPicture()) {
+            const bool leads = dominant < 0 ? pieces[i].item.importance >= 3 : int(i) == dominant;
+            weights += weightOf(pieces[i], leads);
+            ++pictures;
+        }
+    if (pictures == 0)
+        return;
+    const double panel = panelArea(page);
+    const double share
+        = std::max(panel * 0.012, roomFor(pieces, page, pages, text) / std::max(1.0, weights));
+    const double most = panel * (pictures == 1 ? kAloneMost : kDominantMost);
+    double lead = std::min(share * kDominantWeight, most);
+    if (dominant >= 0 && pieces[std::size_t(dominant)].item.wish.area > 0)
+        lead = panel * pieces[std::size_t(dominant)].item.wish.area;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        Piece& piece = pieces[i];
+        if (!piece.isPicture())
+            continue;
+        const bool leads = dominant < 0 ? piece.item.importance >= 3 : int(i) == dominant;
+        piece.targetMm2
+            = leads ? lead : std::min({share * weightOf(piece, false), panel * kOtherMost});
+        if (piece.item.wish.area > 0)
+            piece.targetMm2 = panel * piece.item.wish.area;
+        piece.floorMm2 = 0;
+        piece.ceilingMm2 = 0;
+        if (dominant < 0 || pictures == 1)
+            continue;
+        // The dominant picture may be a little smaller than aimed at, the others stay under half.
+        const double floor = lead * 0.8;
+        (leads ? piece.floorMm2 : piece.ceilingMm2) = leads ? floor : floor / (kDominance * 1.02);
+        if (!leads)
+            piece.targetMm2 = std::min(piece.targetMm2, piece.ceilingMm2 * 0.85);
+    }
+}
+
+} // namespace wainscot::engine
