@@ -13,6 +13,7 @@ namespace wainscot {
 // Values of one kind by id. Numbers are handed out once; a removed one may come back through undo.
 template <class T> class Table {
 public:
+    using ValueType = T;
     using IdType = decltype(T::id);
 
     [[nodiscard]] const T* find(IdType id) const

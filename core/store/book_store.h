@@ -13,6 +13,8 @@
 
 namespace wainscot {
 
+enum class EditSide;
+
 enum class Access { ReadWrite, ReadOnly };
 
 // What checking the whole book found.
@@ -63,7 +65,13 @@ public:
 
 private:
     struct Open;
+    using Opened = Result<std::unique_ptr<BookStore>>;
     explicit BookStore(std::unique_ptr<Open> open);
+    static Opened makeIn(const QString& folder, const BookInfo& info);
+    static Opened openForWriting(const QString& folder, const QString& file);
+    static Opened openForReading(const QString& folder, const QString& file);
+    static Opened loaded(std::unique_ptr<Open> open, const QString& file);
+    Result<> write(const Edit& edit, EditSide side);
     std::unique_ptr<Open> m_open;
 };
 

@@ -1,0 +1,108 @@
+#include "core/store/rows.h"
+
+namespace wainscot {
+
+TableForm formOf(const Display* /*kind*/)
+{
+    return {"displays",
+        "id, experience_id, name, audience, panel_width_mm, panel_height_mm, "
+        "reading_distance_mm, pairing, palette, plan, language"};
+}
+
+QVariantList valuesOf(const Display& display)
+{
+    return {sqlId(display.id),
+        sqlId(display.experience),
+        sqlText(display.name),
+        nameOf(display.audience),
+        display.panelSize.width.value(),
+        display.panelSize.height.value(),
+        display.readingDistance.value(),
+        sqlText(display.pairing),
+        sqlText(display.palette),
+        sqlText(display.plan),
+        sqlText(display.language)};
+}
+
+void readRow(RowReader& row, Display& display)
+{
+    display.id = row.id<DisplayId>();
+    display.experience = row.id<ExperienceId>();
+    display.name = row.text();
+    display.audience = row.known(audienceFromName(row.text()));
+    display.panelSize.width = row.mm();
+    display.panelSize.height = row.mm();
+    display.readingDistance = row.mm();
+    display.pairing = row.text();
+    display.palette = row.text();
+    display.plan = row.text();
+    display.language = row.text();
+}
+
+TableForm formOf(const Panel* /*kind*/)
+{
+    return {"panels", "id, display_id, number"};
+}
+
+QVariantList valuesOf(const Panel& panel)
+{
+    return {sqlId(panel.id), sqlId(panel.display), panel.number};
+}
+
+void readRow(RowReader& row, Panel& panel)
+{
+    panel.id = row.id<PanelId>();
+    panel.display = row.id<DisplayId>();
+    panel.number = row.number();
+}
+
+TableForm formOf(const Piece* /*kind*/)
+{
+    return {"pieces",
+        "id, panel_id, kind, quote_id, picture_id, heading, words, language, group_number, "
+        "reading_order, is_dominant, x_mm, y_mm, width_mm, height_mm, picture_x_mm, "
+        "picture_y_mm, picture_width_mm, picture_height_mm, is_pinned, focus_x, focus_y, zoom"};
+}
+
+QVariantList valuesOf(const Piece& piece)
+{
+    QVariantList values{sqlId(piece.id),
+        sqlId(piece.panel),
+        nameOf(piece.kind),
+        sqlId(piece.quote),
+        sqlId(piece.picture),
+        sqlText(piece.heading),
+        sqlText(piece.text),
+        sqlText(piece.language),
+        piece.group,
+        piece.order,
+        int(piece.dominant)};
+    for (const RectMm& rect : {piece.cell, piece.picturePlace}) {
+        values << rect.x.value() << rect.y.value() << rect.width.value() << rect.height.value();
+    }
+    return values << int(piece.pinned) << piece.framing.focus.x << piece.framing.focus.y
+                  << piece.framing.zoom;
+}
+
+void readRow(RowReader& row, Piece& piece)
+{
+    piece.id = row.id<PieceId>();
+    piece.panel = row.id<PanelId>();
+    piece.kind = row.known(pieceKindFromName(row.text()));
+    piece.quote = row.id<QuoteId>();
+    piece.picture = row.id<PictureId>();
+    piece.heading = row.text();
+    piece.text = row.text();
+    piece.language = row.text();
+    piece.group = row.number();
+    piece.order = row.number();
+    piece.dominant = row.yes();
+    piece.cell = row.rectMm();
+    piece.picturePlace = row.rectMm();
+    piece.pinned = row.yes();
+    piece.framing.focus.x = row.real();
+    piece.framing.focus.y = row.real();
+    piece.framing.zoom = row.real();
+}
+
+} // namespace wainscot

@@ -1,0 +1,22 @@
+// The tables of a book and the way from each earlier version to this one. Private to core/store.
+#pragma once
+
+#include "core/base/result.h"
+
+namespace wainscot {
+
+class Database;
+
+// Marks the file as a book of this program: "WNSC".
+inline constexpr int kApplicationId = 0x574e5343;
+
+// The version this program writes (PRAGMA user_version).
+[[nodiscard]] int currentSchemaVersion();
+
+// Takes an empty or earlier database to the current version. REQUIRES: inside a transaction
+Result<> migrate(Database& database, int fromVersion);
+
+// Damaged for a file that is not a book, TooNew for one of a later version.
+Result<int> schemaVersionOf(Database& database, const QString& path);
+
+} // namespace wainscot
