@@ -13,6 +13,10 @@
 
 namespace wainscot {
 
+// The style a panel is set in: the display's, and children's words one step smaller where a
+// drawing's telling has more than 45 words.
+[[nodiscard]] PanelStyle styleFor(const ClearedPanel& panel);
+
 struct DrawnPanel {
     ClearedPanel cleared;
     PanelStyle style;

@@ -32,11 +32,10 @@ public:
             m_quotesOfDay[material.dayOf(*quote)].push_back(quote);
     }
 
-    Selection select(int moments, bool withDominant)
+    Selection select(int moments, int panels)
     {
         Selection selection;
-        if (withDominant)
-            m_dominant = selection.dominant = chooseDominant();
+        selection.leads = chooseLeads(panels);
         selection.moments = momentsByDay(moments);
         // Days with few tellings choose first, so that they are not left with none.
         std::vector<Moment*> order;
@@ -114,7 +113,7 @@ private:
     {
         return std::any_of(
             m_material.photos.begin(), m_material.photos.end(), [&](const Picture* photo) {
-                return photo != m_dominant && m_material.dayOf(*photo) == day
+                return m_used.count(photo->id) == 0 && m_material.dayOf(*photo) == day
                     && shows(*photo, quote.child);
             });
     }
@@ -182,8 +181,7 @@ private:
         };
         const auto suits = [&](const Picture* picture) {
             const auto day = m_material.dayOf(*picture);
-            return picture != m_dominant && m_used.count(picture->id) == 0
-                && (!day || day == moment.day);
+            return m_used.count(picture->id) == 0 && (!day || day == moment.day);
         };
         for (const Picture* photo : m_material.photos) {
             if (suits(photo) && (moment.picture == nullptr || cost(photo) < cost(moment.picture)))
@@ -209,8 +207,24 @@ private:
         return nullptr;
     }
 
+    // Photos in the order of time, one stretch for each panel, the best of each stretch.
+    std::vector<const Picture*> chooseLeads(int panels)
+    {
+        std::vector<const Picture*> leads;
+        const std::size_t count = m_material.photos.size();
+        const auto parts = static_cast<std::size_t>(std::max(1, panels));
+        for (std::size_t part = 0; part < parts; ++part) {
+            const Picture* lead = bestLead(part * count / parts, (part + 1) * count / parts);
+            if (lead == nullptr)
+                continue;
+            leads.push_back(lead);
+            m_used.insert(lead->id);
+        }
+        return leads;
+    }
+
     // Wide, captioned, from a day that has another photo for its own moment.
-    const Picture* chooseDominant() const
+    const Picture* bestLead(std::size_t first, std::size_t end) const
     {
         std::map<std::optional<QDate>, int> photosOfDay;
         for (const Picture* photo : m_material.photos)
@@ -227,9 +241,9 @@ private:
                 photo->id);
         };
         const Picture* best = nullptr;
-        for (const Picture* photo : m_material.photos) {
-            if (best == nullptr || cost(photo) < cost(best))
-                best = photo;
+        for (std::size_t i = first; i < end; ++i) {
+            if (best == nullptr || cost(m_material.photos[i]) < cost(best))
+                best = m_material.photos[i];
         }
         return best;
     }
@@ -240,15 +254,14 @@ private:
     std::map<ChildId, int> m_timesHeard;
     std::map<QString, int> m_timesAsked;
     std::set<PictureId> m_used;
-    const Picture* m_dominant = nullptr;
     bool m_workShown = false;
 };
 
 } // namespace
 
-Selection selectDays(const Material& material, int moments, bool withDominant)
+Selection selectDays(const Material& material, int moments, int panels)
 {
-    return DaySelector(material).select(moments, withDominant);
+    return DaySelector(material).select(moments, panels);
 }
 
 std::vector<DrawingChoice> selectDrawings(const Material& material, int count)

@@ -19,12 +19,12 @@ struct Moment {
 };
 
 struct Selection {
-    const Picture* dominant = nullptr;
+    std::vector<const Picture*> leads; // the dominant picture of each panel; may be fewer
     std::vector<Moment> moments; // in the order of time
 };
 
-// At most `moments` moments; `withDominant` also chooses the picture that leads the first panel.
-[[nodiscard]] Selection selectDays(const Material& material, int moments, bool withDominant);
+// At most `moments` moments, and a picture to lead each of `panels` panels.
+[[nodiscard]] Selection selectDays(const Material& material, int moments, int panels);
 
 // A drawing with its maker's words about it.
 struct DrawingChoice {

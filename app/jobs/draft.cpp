@@ -1,0 +1,244 @@
+#include "app/jobs/draft.h"
+
+#include "app/jobs/sentences.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace wainscot {
+
+namespace {
+
+Piece textPiece(PieceKind kind, const QString& text, const QString& heading = {})
+{
+    Piece piece;
+    piece.kind = kind;
+    piece.text = text;
+    piece.heading = heading;
+    return piece;
+}
+
+Piece picturePiece(const Picture& picture, int group, bool dominant)
+{
+    Piece piece;
+    piece.kind = picture.kind == PictureKind::Work ? PieceKind::Work : PieceKind::Photo;
+    piece.picture = picture.id;
+    piece.text = picture.caption;
+    piece.group = group;
+    piece.dominant = dominant;
+    if (picture.mustStay) {
+        const RectFraction& stay = *picture.mustStay;
+        piece.framing.focus = {stay.x + stay.width / 2, stay.y + stay.height / 2};
+    }
+    return piece;
+}
+
+Piece quotePiece(const Quote& quote, int group)
+{
+    Piece piece;
+    piece.kind = PieceKind::Quote;
+    piece.quote = quote.id;
+    piece.group = group;
+    return piece;
+}
+
+QString weekday(QDate day)
+{
+    return QLocale(QLocale::English).dayName(day.dayOfWeek());
+}
+
+// Where everything happened on one day, what was asked tells the moments apart.
+QString labelOf(const Material& material, const Moment& moment, bool oneDay)
+{
+    const PromptSet* prompts = material.book->promptSets.find(material.experience.promptSet);
+    const Prompt* prompt = prompts != nullptr ? prompts->find(moment.quote->prompt) : nullptr;
+    if ((oneDay || !moment.day) && prompt != nullptr)
+        return prompt->text;
+    return moment.day ? dayInWords(*moment.day) : QString();
+}
+
+bool isOneDay(const std::vector<Moment>& moments)
+{
+    return std::all_of(moments.begin(), moments.end(), [&](const Moment& moment) {
+        return moment.day == moments.front().day;
+    });
+}
+
+// The way into a further panel: the days it tells of.
+QString furtherTitle(const Material& material, const std::vector<Moment>& moments, bool oneDay)
+{
+    QStringList days;
+    for (const Moment& moment : moments) {
+        if (moment.day && !days.contains(weekday(*moment.day)))
+            days.append(weekday(*moment.day));
+    }
+    return oneDay || days.isEmpty() ? material.experience.title : listInWords(days);
+}
+
+std::vector<const Quote*> quotesIn(const std::vector<Moment>& moments)
+{
+    std::vector<const Quote*> quotes;
+    for (const Moment& moment : moments)
+        quotes.push_back(moment.quote);
+    return quotes;
+}
+
+void addMoment(PanelDraft& draft, const Material& material, const Moment& moment, bool oneDay)
+{
+    int group = 0;
+    for (const Piece& piece : draft.pieces)
+        group = std::max(group, piece.group);
+    ++group;
+    const QString label = labelOf(material, moment, oneDay);
+    if (!label.isEmpty()) {
+        draft.pieces.push_back(textPiece(PieceKind::Label, label));
+        draft.pieces.back().group = group;
+    }
+    if (moment.picture != nullptr)
+        draft.pieces.push_back(picturePiece(*moment.picture, group, false));
+    draft.pieces.push_back(quotePiece(*moment.quote, group));
+}
+
+QString taughtBy(const std::vector<const Quote*>& quotes)
+{
+    QStringList scribes;
+    for (const Quote* quote : quotes) {
+        if (!quote->scribe.isEmpty() && !scribes.contains(quote->scribe))
+            scribes.append(quote->scribe);
+    }
+    return scribes.isEmpty() || scribes.size() > 2
+        ? QString()
+        : QStringLiteral(" by %1").arg(listInWords(scribes));
+}
+
+} // namespace
+
+QString creditsFor(const Material& material, const std::vector<const Quote*>& quotes)
+{
+    if (quotes.empty())
+        return {};
+    std::set<QDate> days;
+    bool exact = true;
+    bool readBack = true;
+    for (const Quote* quote : quotes) {
+        if (const auto day = material.dayOf(*quote))
+            days.insert(*day);
+        exact = exact && quote->dictation == Dictation::Exact;
+        readBack = readBack && quote->readBack;
+    }
+    QString text = days.empty() ? QString()
+                                : daysInWords(*days.begin(), *days.rbegin()) + QStringLiteral(". ");
+    text += exact ? QStringLiteral("Words taken down as spoken")
+                  : QStringLiteral("Words taken down, some worked up together");
+    if (readBack)
+        text += QStringLiteral(" and read back");
+    return text + taughtBy(quotes) + QLatin1Char('.');
+}
+
+std::vector<PanelDraft> draftDays(const Material& material, const Selection& selection, int panels)
+{
+    const auto count = selection.moments.size();
+    const auto wanted = std::clamp<std::size_t>(
+        static_cast<std::size_t>(panels), 1, std::max<std::size_t>(1, count));
+    const Experience& experience = material.experience;
+    const bool oneDay = count > 0 && isOneDay(selection.moments);
+    std::vector<PanelDraft> drafts(wanted);
+    for (std::size_t at = 0; at < wanted; ++at) {
+        PanelDraft& draft = drafts[at];
+        const std::vector<Moment> moments(
+            selection.moments.begin() + static_cast<std::ptrdiff_t>(at * count / wanted),
+            selection.moments.begin() + static_cast<std::ptrdiff_t>((at + 1) * count / wanted));
+        draft.pieces.push_back(textPiece(PieceKind::Title,
+            at == 0 ? experience.title : furtherTitle(material, moments, oneDay)));
+        if (at == 0 && !experience.context.isEmpty())
+            draft.pieces.push_back(textPiece(PieceKind::Context, experience.context));
+        const QString credits = experience.credits.isEmpty()
+            ? creditsFor(material, quotesIn(selection.moments))
+            : experience.credits;
+        if (at == 0 && !credits.isEmpty())
+            draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
+        if (at < selection.leads.size())
+            draft.pieces.push_back(picturePiece(*selection.leads[at], 0, true));
+        for (const Moment& moment : moments)
+            addMoment(draft, material, moment, oneDay);
+    }
+    if (!experience.interpretation.isEmpty())
+        drafts.back().pieces.push_back(textPiece(PieceKind::Interpretation,
+            experience.interpretation,
+            QStringLiteral("What we make of it")));
+    if (!experience.nextSteps.isEmpty())
+        drafts.back().pieces.push_back(
+            textPiece(PieceKind::NextStep, experience.nextSteps, QStringLiteral("Next")));
+    return drafts;
+}
+
+std::vector<PanelDraft> draftDrawings(
+    const Material& material, const std::vector<DrawingChoice>& drawings)
+{
+    std::vector<PanelDraft> drafts;
+    for (const DrawingChoice& choice : drawings) {
+        PanelDraft draft;
+        Piece work = picturePiece(*choice.work, 0, true);
+        // What an adult says of one drawing stands beside it, not under it.
+        const QString note = work.text;
+        work.text.clear();
+        draft.pieces.push_back(work);
+        draft.pieces.push_back(quotePiece(*choice.quote, 0));
+        if (!note.isEmpty())
+            draft.pieces.push_back(textPiece(PieceKind::Interpretation, note));
+        draft.pieces.push_back(textPiece(PieceKind::Credits, creditsFor(material, {choice.quote})));
+        drafts.push_back(draft);
+    }
+    return drafts;
+}
+
+void withoutPinned(std::vector<PanelDraft>& drafts, const std::vector<Piece>& pinned)
+{
+    const auto isThere = [&](PieceKind kind) {
+        return std::any_of(
+            pinned.begin(), pinned.end(), [&](const Piece& piece) { return piece.kind == kind; });
+    };
+    const bool hasDominant = std::any_of(
+        pinned.begin(), pinned.end(), [](const Piece& piece) { return piece.dominant; });
+    for (std::size_t at = 0; at < drafts.size(); ++at) {
+        std::erase_if(drafts[at].pieces, [&](const Piece& piece) {
+            switch (piece.kind) {
+            case PieceKind::Title:
+            case PieceKind::Context:
+            case PieceKind::Credits:
+                return at == 0 && isThere(piece.kind);
+            case PieceKind::Interpretation:
+            case PieceKind::NextStep:
+                return isThere(piece.kind);
+            default:
+                return at == 0 && piece.dominant && hasDominant;
+            }
+        });
+    }
+}
+
+bool dropLongestMoment(PanelDraft& draft, const Book& book, std::vector<Piece>& dropped)
+{
+    std::map<int, qsizetype> letters;
+    for (const Piece& piece : draft.pieces) {
+        if (const Quote* quote = book.quotes.find(piece.quote); quote && piece.group > 0)
+            letters[piece.group] += quote->words.size();
+    }
+    if (letters.size() < 2)
+        return false;
+    const auto longest = std::max_element(letters.begin(),
+        letters.end(),
+        [](const auto& a, const auto& b) { return a.second < b.second; });
+    std::erase_if(draft.pieces, [&](const Piece& piece) {
+        const bool goes = piece.group == longest->first;
+        if (goes)
+            dropped.push_back(piece);
+        return goes;
+    });
+    return true;
+}
+
+} // namespace wainscot

@@ -1,0 +1,57 @@
+#include "app/jobs/drawn_display.h"
+
+#include "layout/typeset/typesetter.h"
+
+#include <QRegularExpression>
+
+namespace wainscot {
+
+namespace {
+
+constexpr int kVoiceStep = 2;
+constexpr int kLongTellingWords = 45;
+
+} // namespace
+
+PanelStyle styleFor(const ClearedPanel& panel)
+{
+    static const QRegularExpression spaces(QStringLiteral("\\s+"));
+    qsizetype words = 0;
+    for (const ClearedPiece& piece : panel.pieces()) {
+        if (piece.kind == PieceKind::Quote)
+            words += piece.text.split(spaces, Qt::SkipEmptyParts).size();
+    }
+    const bool longTelling =
+        panel.display().plan == QLatin1String("drawing") && words > kLongTellingWords;
+    return panelStyle(panel.display(), longTelling ? kVoiceStep - 1 : kVoiceStep);
+}
+
+std::vector<LeftOut> DrawnDisplay::leftOut() const
+{
+    std::vector<LeftOut> all;
+    for (const DrawnPanel& panel : panels)
+        all.insert(all.end(), panel.cleared.leftOut().begin(), panel.cleared.leftOut().end());
+    return all;
+}
+
+Result<DrawnDisplay> drawDisplay(const Book& book, const QString& name, QDate today)
+{
+    const Display* display = displayByName(book, name);
+    if (display == nullptr) {
+        return Error{ErrorCode::NotFound,
+            QStringLiteral("The display \"%1\"").arg(name),
+            QStringLiteral("this book has no display of that name")};
+    }
+    DrawnDisplay drawn;
+    drawn.display = *display;
+    const PermissionRules rules(book, *display, today);
+    for (const Panel* panel : panelsOf(book, display->id)) {
+        ClearedPanel cleared = rules.clear(*panel);
+        PanelStyle style = styleFor(cleared);
+        DisplayList list = typeset(cleared, style);
+        drawn.panels.push_back({std::move(cleared), std::move(style), std::move(list)});
+    }
+    return drawn;
+}
+
+} // namespace wainscot

@@ -1,0 +1,90 @@
+#include "app/jobs/engine_request.h"
+
+#include "layout/check/limits.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wainscot {
+
+namespace {
+
+// Both lists name the same kinds in the same order.
+static_assert(static_cast<int>(engine::Kind::Credits) == static_cast<int>(PieceKind::Credits));
+static_assert(static_cast<int>(engine::Kind::Quote) == static_cast<int>(PieceKind::Quote));
+
+// A marked part needs its own room and three percent of air on each side.
+double keepAtLeast(double usual, double marked)
+{
+    return std::min(1.0, std::max(usual, marked + 0.06));
+}
+
+engine::PictureShape shapeOf(const ClearedPiece& piece)
+{
+    engine::PictureShape shape;
+    shape.size = piece.picture->size;
+    if (piece.kind == PieceKind::Work) {
+        shape.keepWidth = 1;
+        shape.keepHeight = 1;
+    } else if (piece.picture->mustStay) {
+        shape.keepWidth = keepAtLeast(shape.keepWidth, piece.picture->mustStay->width);
+        shape.keepHeight = keepAtLeast(shape.keepHeight, piece.picture->mustStay->height);
+    }
+    return shape;
+}
+
+} // namespace
+
+engine::GridRect gridRectFor(const Grid& grid, const RectMm& cell)
+{
+    const Mm across = grid.column + grid.gutter;
+    engine::GridRect at;
+    at.x = std::clamp(
+        static_cast<int>(std::lround((cell.x - grid.margin) / across)), 0, grid.columns - 1);
+    at.y = std::clamp(
+        static_cast<int>(std::lround((cell.y - grid.margin) / grid.rowUnit)), 0, grid.rows - 1);
+    const auto columns = static_cast<int>(std::lround((cell.width + grid.gutter) / across));
+    const auto rows = static_cast<int>(std::lround((cell.height + grid.gutter) / grid.rowUnit));
+    at.w = std::clamp(columns, 1, grid.columns - at.x);
+    at.h = std::clamp(rows, 1, grid.rows - at.y);
+    return at;
+}
+
+double leastPpi(const PanelStyle& style)
+{
+    const double metres = 0.8 * style.readingDistance.value() / 1000;
+    return std::max(check::limitOf(check::Limit::PictureFloor).value,
+        check::limitOf(check::Limit::PictureSharpness).value / metres);
+}
+
+engine::Request requestFor(
+    const ClearedPanel& panel, const PanelStyle& style, const PanelMeasurer& text)
+{
+    engine::Request request;
+    const Grid& grid = style.grid;
+    request.page.size = grid.panel;
+    request.page.margin = grid.margin;
+    request.page.gutter = grid.gutter;
+    request.page.rowUnit = grid.rowUnit;
+    request.page.columns = grid.columns;
+    request.page.rows = grid.rows;
+    request.page.minPpi = leastPpi(style);
+    request.pages = 1;
+    request.plan = panel.display().plan.toStdString();
+    for (const ClearedPiece& piece : panel.pieces()) {
+        engine::Item item;
+        item.id = piece.id.number();
+        item.kind = static_cast<engine::Kind>(piece.kind);
+        item.importance = piece.dominant ? 3 : 1;
+        item.group = piece.group;
+        item.indent = text.indent(item.id);
+        if (piece.picture)
+            item.picture = shapeOf(piece);
+        if (piece.pinned && !piece.cell.isEmpty())
+            item.pinned = gridRectFor(grid, piece.cell);
+        request.items.push_back(item);
+    }
+    return request;
+}
+
+} // namespace wainscot

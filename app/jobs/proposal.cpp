@@ -1,0 +1,321 @@
+#include "app/jobs/proposal.h"
+
+#include "app/jobs/drawn_display.h"
+#include "app/jobs/engine_request.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace wainscot {
+
+namespace {
+
+// The order in which a panel is read.
+int rankOf(const Piece& piece)
+{
+    switch (piece.kind) {
+    case PieceKind::Title:
+        return 0;
+    case PieceKind::Question:
+    case PieceKind::Context:
+        return 1;
+    case PieceKind::Credits:
+        return 2;
+    case PieceKind::Interpretation:
+        return 5;
+    case PieceKind::NextStep:
+        return 6;
+    case PieceKind::Invitation:
+        return 7;
+    default:
+        return piece.dominant ? 3 : 4;
+    }
+}
+
+// A drawing stands first and its small print last.
+int rankBesideDrawing(const Piece& piece)
+{
+    if (isPicture(piece.kind))
+        return 0;
+    if (piece.kind == PieceKind::Quote)
+        return 1;
+    return piece.kind == PieceKind::Credits ? 3 : 2;
+}
+
+void sortForReading(std::vector<Piece>& pieces, const QString& plan)
+{
+    const bool drawing = plan == QLatin1String("drawing");
+    std::stable_sort(pieces.begin(), pieces.end(), [&](const Piece& a, const Piece& b) {
+        return drawing ? rankBesideDrawing(a) < rankBesideDrawing(b) : rankOf(a) < rankOf(b);
+    });
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        pieces[i].order = static_cast<int>(i) + 1;
+}
+
+QString roomSentence(const engine::Failure& failure, int panel)
+{
+    const QString which = QStringLiteral("Panel %1").arg(panel);
+    switch (failure.what) {
+    case engine::Obstacle::WordTooWide:
+        return QStringLiteral("%1: a word is wider than any place it could have; choose a larger "
+                              "panel or a shorter reading distance.")
+            .arg(which);
+    case engine::Obstacle::PictureTooFewPixels:
+        return QStringLiteral("%1: a picture has too few pixels to be shown that large.")
+            .arg(which);
+    case engine::Obstacle::TooMuchForPages:
+        return QStringLiteral("%1: there is too little room by about %2 square centimetres; a "
+                              "larger panel, a shorter reading distance or one more panel helps.")
+            .arg(which)
+            .arg(qRound(failure.missingMm2 / 100));
+    case engine::Obstacle::PinsOverlap:
+        return QStringLiteral("%1: two pinned pieces lie over each other; move or unpin one.")
+            .arg(which);
+    case engine::Obstacle::PinsNotSliceable:
+        return QStringLiteral("%1: the pinned pieces leave no straight cut between them; unpin "
+                              "one.")
+            .arg(which);
+    case engine::Obstacle::Cancelled:
+        return QStringLiteral("Stopped; nothing was changed.");
+    }
+    return {};
+}
+
+} // namespace
+
+Proposal::Proposal(const Book& book, const Display& display, const JobRun& run)
+    : m_book(book)
+    , m_run(run)
+    , m_edit(book, QStringLiteral("Propose %1").arg(display.name))
+    , m_display(display)
+{
+    if (!m_display.id.isValid())
+        m_display.id = m_edit.newId<Display>();
+    for (const Panel* panel : panelsOf(book, m_display.id)) {
+        for (const Piece* piece : piecesOf(book, panel->id)) {
+            if (piece->pinned && !piece->cell.isEmpty())
+                m_pinned.push_back(*piece);
+        }
+    }
+}
+
+void Proposal::setDisplay(const Display& display)
+{
+    m_display = display;
+}
+
+void Proposal::setDrafts(const std::vector<PanelDraft>& drafts)
+{
+    const std::vector<const Panel*> known = panelsOf(m_book, m_display.id);
+    for (std::size_t at = 0; at < drafts.size(); ++at) {
+        Panelled panelled;
+        if (at < known.size())
+            panelled.panel = *known[at];
+        else
+            panelled.panel.id = m_edit.newId<Panel>();
+        panelled.panel.display = m_display.id;
+        panelled.panel.number = static_cast<int>(at) + 1;
+        panelled.draft = drafts[at];
+        for (Piece& piece : panelled.draft.pieces) {
+            piece.id = m_edit.newId<Piece>();
+            piece.panel = panelled.panel.id;
+        }
+        m_panels.push_back(panelled);
+    }
+    addPinned(known);
+    for (Panelled& panelled : m_panels)
+        sortForReading(panelled.draft.pieces, m_display.plan);
+}
+
+// Pinned pieces stay on their panel, even where nothing new comes onto it.
+void Proposal::addPinned(const std::vector<const Panel*>& known)
+{
+    int groups = 0;
+    for (const Piece& piece : m_pinned)
+        groups = std::max(groups, piece.group);
+    for (Panelled& panelled : m_panels) {
+        for (Piece& piece : panelled.draft.pieces)
+            piece.group += piece.group > 0 ? groups : 0;
+    }
+    for (const Piece& piece : m_pinned) {
+        auto at = std::find_if(m_panels.begin(), m_panels.end(), [&](const Panelled& panelled) {
+            return panelled.panel.id == piece.panel;
+        });
+        if (at == m_panels.end()) {
+            const auto old = std::find_if(known.begin(), known.end(), [&](const Panel* panel) {
+                return panel->id == piece.panel;
+            });
+            Panelled extra;
+            extra.panel = **old;
+            extra.panel.number = static_cast<int>(m_panels.size()) + 1;
+            m_panels.push_back(extra);
+            at = std::prev(m_panels.end());
+        }
+        at->draft.pieces.push_back(piece);
+    }
+}
+
+// The book as it would be, so that the permission rules see everything that comes onto the
+// display.
+Book Proposal::scratchBook() const
+{
+    Book scratch = m_book;
+    for (const Panel* panel : panelsOf(m_book, m_display.id)) {
+        for (const Piece* piece : piecesOf(m_book, panel->id))
+            scratch.pieces.remove(piece->id);
+        scratch.panels.remove(panel->id);
+    }
+    scratch.displays.put(m_display);
+    for (const Panelled& panelled : m_panels) {
+        scratch.panels.put(panelled.panel);
+        for (const Piece& piece : panelled.draft.pieces)
+            scratch.pieces.put(piece);
+    }
+    return scratch;
+}
+
+Proposal::Attempt Proposal::attempt() const
+{
+    const Book scratch = scratchBook();
+    const PermissionRules rules(scratch, m_display, m_run.today);
+    Arranged arranged;
+    for (const Panelled& panelled : m_panels) {
+        const ClearedPanel cleared = rules.clear(panelled.panel);
+        const PanelStyle style = styleFor(cleared);
+        const PanelMeasurer text(cleared.pieces(), style, m_display.language);
+        engine::Request request = requestFor(cleared, style, text);
+        request.cancel = m_run.cancel;
+        engine::Outcome outcome = engine::arrange(request, text);
+        if (const auto* failure = std::get_if<engine::Failure>(&outcome))
+            return std::pair(panelled.panel.number, *failure);
+        arranged.emplace_back(
+            panelled.panel.number, std::move(std::get<engine::Arrangement>(outcome)));
+    }
+    return arranged;
+}
+
+// Less on a panel: first the moment that takes most room, then what the adult adds.
+bool Proposal::makeRoom(int panel)
+{
+    PanelDraft& draft = m_panels[static_cast<std::size_t>(panel - 1)].draft;
+    std::vector<Piece> dropped;
+    if (dropLongestMoment(draft, m_book, dropped))
+        return true;
+    for (const PieceKind kind : {PieceKind::NextStep, PieceKind::Interpretation}) {
+        const auto removed = std::erase_if(
+            draft.pieces, [&](const Piece& piece) { return piece.kind == kind && !piece.pinned; });
+        if (removed > 0)
+            return true;
+    }
+    return false;
+}
+
+Result<std::variant<ArrangeOutcome, ArrangeFailure>> Proposal::arrange(const Material& material)
+{
+    for (;;) {
+        m_run.report(QStringLiteral("Arranging"));
+        const Attempt result = attempt();
+        if (const auto* arranged = std::get_if<Arranged>(&result))
+            return std::variant<ArrangeOutcome, ArrangeFailure>(outcomeOf(*arranged, material));
+        const auto& [panel, failure] = std::get<std::pair<int, engine::Failure>>(result);
+        if (failure.what == engine::Obstacle::Cancelled || m_run.cancelled())
+            return stoppedByPerson();
+        const bool lessMayHelp = failure.what == engine::Obstacle::TooMuchForPages
+            || failure.what == engine::Obstacle::PictureTooFewPixels
+            || failure.what == engine::Obstacle::WordTooWide;
+        if (lessMayHelp && makeRoom(panel))
+            continue;
+        return std::variant<ArrangeOutcome, ArrangeFailure>(
+            ArrangeFailure{failure.what, failure.missingMm2, panel, roomSentence(failure, panel)});
+    }
+}
+
+ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& material)
+{
+    ArrangeOutcome outcome;
+    outcome.display = m_display;
+    outcome.panels = static_cast<int>(m_panels.size());
+    for (const auto& [number, arrangement] : arranged) {
+        std::map<std::int64_t, const engine::Placement*> places;
+        for (const engine::Placement& place : arrangement.items)
+            places[place.id] = &place;
+        for (Piece& piece : m_panels[static_cast<std::size_t>(number - 1)].draft.pieces) {
+            const auto at = places.find(piece.id.number());
+            if (at == places.end())
+                continue;
+            if (!piece.pinned) {
+                piece.cell = at->second->cell;
+                piece.picturePlace = at->second->picture;
+            }
+            outcome.pieces.push_back({piece, number, at->second->keep, at->second->ppi});
+        }
+        for (const std::string& wish : arrangement.droppedWishes)
+            outcome.droppedWishes.push_back(QString::fromStdString(wish));
+    }
+    outcome.leftOut = leftOut(material);
+    fillEdit(outcome);
+    return outcome;
+}
+
+std::vector<LeftOut> Proposal::leftOut(const Material& material) const
+{
+    std::set<QuoteId> quotes;
+    std::set<PictureId> pictures;
+    for (const Panelled& panelled : m_panels) {
+        for (const Piece& piece : panelled.draft.pieces) {
+            quotes.insert(piece.quote);
+            pictures.insert(piece.picture);
+        }
+    }
+    std::vector<LeftOut> left = material.refused;
+    for (const Quote* quote : material.quotes) {
+        if (quotes.count(quote->id) > 0)
+            continue;
+        QString words = quote->words.simplified();
+        if (words.size() > 40)
+            words = words.left(38).trimmed() + QChar(0x2026);
+        left.push_back({QStringLiteral("quote"),
+            quote->id.number(),
+            {},
+            QStringLiteral("%1: %2%3%4 is not placed for want of room.")
+                .arg(material.nameOf(quote->child), QChar(0x201c), words, QChar(0x201d))});
+    }
+    for (const auto* list : {&material.photos, &material.works}) {
+        for (const Picture* picture : *list) {
+            if (pictures.count(picture->id) > 0)
+                continue;
+            left.push_back({nameOf(picture->kind),
+                picture->id.number(),
+                {},
+                QStringLiteral("%1 is not placed for want of room.").arg(picture->fileName)});
+        }
+    }
+    return left;
+}
+
+void Proposal::fillEdit(ArrangeOutcome& outcome)
+{
+    std::set<PanelId> panels;
+    std::set<PieceId> pieces;
+    m_edit.put(m_display);
+    for (const Panelled& panelled : m_panels) {
+        m_edit.put(panelled.panel);
+        panels.insert(panelled.panel.id);
+        for (const Piece& piece : panelled.draft.pieces) {
+            m_edit.put(piece);
+            pieces.insert(piece.id);
+        }
+    }
+    for (const Panel* panel : panelsOf(m_book, m_display.id)) {
+        for (const Piece* piece : piecesOf(m_book, panel->id)) {
+            if (pieces.count(piece->id) == 0)
+                m_edit.remove<Piece>(piece->id);
+        }
+        if (panels.count(panel->id) == 0)
+            m_edit.remove<Panel>(panel->id);
+    }
+    outcome.edit = m_edit.take();
+}
+
+} // namespace wainscot
