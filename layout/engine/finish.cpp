@@ -101,8 +101,8 @@ Placement Finisher::placed(int index, const GridRect& at, const LeafFit& fit) co
     double height = fit.textHeight;
     if (piece.isPicture()) {
         const Mm border = piece.isSample() ? kMatBorder * page.gutter : Mm(0);
-        out.picture = {out.cell.x + border, out.cell.y + border, Mm(fit.pictureWidth),
-            Mm(fit.pictureHeight)};
+        out.picture = {
+            out.cell.x + border, out.cell.y + border, Mm(fit.pictureWidth), Mm(fit.pictureHeight)};
         if (piece.isSample())
             out.mat = out.picture.grown(border);
         out.keep = fit.keep;
@@ -268,8 +268,7 @@ Placement placePinned(int piece, const GridRect& at, LeafTable& leaves)
         const double border = what.isSample() ? kMatBorder * leaves.page().gutter.value() : 0;
         const SizePx size = what.item.picture->size;
         const double width = std::max(1.0, cell.width.value() - 2 * border);
-        const double height
-            = std::max(1.0, cell.height.value() - 2 * border - fit.textHeight);
+        const double height = std::max(1.0, cell.height.value() - 2 * border - fit.textHeight);
         const double aspect = what.isSample() ? size.aspect() : width / height;
         fit.pictureWidth = std::min(width, height * aspect);
         fit.pictureHeight = fit.pictureWidth / aspect;

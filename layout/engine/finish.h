@@ -7,8 +7,11 @@
 namespace wainscot::engine {
 
 // Appends what lies on `page` to `out`, and its costs to out.cost.
-void finishPage(
-    const PagePlan& plan, int page, const ColumnSystem& system, LeafTable& leaves, Arrangement& out);
+void finishPage(const PagePlan& plan,
+    int page,
+    const ColumnSystem& system,
+    LeafTable& leaves,
+    Arrangement& out);
 
 // A pinned piece exactly where it was put, even where that breaks a limit.
 [[nodiscard]] Placement placePinned(int piece, const GridRect& at, LeafTable& leaves);

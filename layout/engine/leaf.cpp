@@ -197,8 +197,8 @@ void LeafTable::priceWishes(const Piece& piece, const GridRect& cell, LeafFit& o
         add(out.cost.size, m_weights.wish * square(double(cell.h - wish.rows) / wish.rows));
     if (piece.item.previous) {
         const GridRect& before = *piece.item.previous;
-        const int sideways
-            = std::abs(cell.x - before.x) + std::abs(cell.x + cell.w - before.x - before.w);
+        const int sideways =
+            std::abs(cell.x - before.x) + std::abs(cell.x + cell.w - before.x - before.w);
         add(out.cost.stability, m_weights.stay * sideways / m_page.columns);
         add(out.cost.stability, m_weights.stay * std::abs(cell.h - before.h) / m_page.rows);
     }
@@ -229,8 +229,8 @@ const std::vector<Cost>& LeafTable::costs(int i, int x, int w)
 {
     const Piece& piece = m_pieces[std::size_t(i)];
     const bool placeMatters = piece.item.previous || piece.item.wish.firstColumn >= 0;
-    const int key = placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0)
-                                                               : (x > 0 ? 1 : 0);
+    const int key =
+        placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0) : (x > 0 ? 1 : 0);
     const int side = m_page.columns + 1;
     auto& row = m_costs[std::size_t((i * side + key) * side + w)];
     if (row.empty()) {

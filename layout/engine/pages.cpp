@@ -77,7 +77,9 @@ private:
 
 } // namespace
 
-Pagination paginate(const RunTable& table, LeafTable& leaves, const std::vector<Pin>& pins,
+Pagination paginate(const RunTable& table,
+    LeafTable& leaves,
+    const std::vector<Pin>& pins,
     std::optional<int> pages)
 {
     PageCosts costs(table, leaves, pins);

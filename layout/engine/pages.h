@@ -26,8 +26,10 @@ struct Pagination {
 
 // The cheapest sequence of pages; `pages` fixes their number. With pins every page that has one is
 // cut along them (guillotine cuts only), exact for the cuts at pin edges and system columns.
-[[nodiscard]] Pagination paginate(const RunTable& table, LeafTable& leaves,
-    const std::vector<Pin>& pins, std::optional<int> pages);
+[[nodiscard]] Pagination paginate(const RunTable& table,
+    LeafTable& leaves,
+    const std::vector<Pin>& pins,
+    std::optional<int> pages);
 
 // Whether straight cuts can part the pins of each page.
 [[nodiscard]] bool sliceable(const std::vector<Pin>& pins);

@@ -127,8 +127,7 @@ PinFrame::Best PinFrame::fillFree(const Part& part) const
     return best;
 }
 
-void PinFrame::tryCuts(
-    const Part& part, bool across, const std::vector<Pin>& inside, Best& best)
+void PinFrame::tryCuts(const Part& part, bool across, const std::vector<Pin>& inside, Best& best)
 {
     std::set<int> cuts = edgesOf(inside, across);
     if (!across)

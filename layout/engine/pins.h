@@ -42,7 +42,8 @@ private:
     void tryCuts(const Part& part, bool across, const std::vector<Pin>& inside, Best& best);
     void collect(const Part& part, std::vector<Node>& out);
     [[nodiscard]] std::vector<Pin> pinsIn(const GridRect& at) const;
-    [[nodiscard]] std::pair<Part, Part> halves(const Part& part, bool across, int at, int split) const;
+    [[nodiscard]] std::pair<Part, Part> halves(
+        const Part& part, bool across, int at, int split) const;
 
     const RunTable& m_table;
     LeafTable& m_leaves;

@@ -70,8 +70,9 @@ std::vector<int> rowFirstOrder(const std::vector<GridRect>& cells)
         pages = std::max(pages, cell.page + 1);
     for (int page = 0; page < pages; ++page) {
         std::vector<int> here;
-        std::copy_if(ids.begin(), ids.end(), std::back_inserter(here),
-            [&](int i) { return cells[std::size_t(i)].page == page; });
+        std::copy_if(ids.begin(), ids.end(), std::back_inserter(here), [&](int i) {
+            return cells[std::size_t(i)].page == page;
+        });
         read(std::move(here), cells, order);
     }
     return order;

@@ -198,8 +198,8 @@ void RunTable::fillStacks(int first, int last, int q, Scratch& scratch)
             lesser(scratch.lower.data(), scratch.lower.data(), row(below, false, Stack), count);
             lower = scratch.lower.data();
         }
-        stackAll({scratch.faces[Stack].data(), upper, lower, above->least, below->least, m_rows,
-            gap});
+        stackAll(
+            {scratch.faces[Stack].data(), upper, lower, above->least, below->least, m_rows, gap});
     }
 }
 
@@ -228,8 +228,8 @@ void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
             const Cost* plain = row(right, oneRight, Plain) + (from - right->least);
             const Cost* never = scratch.never.data();
             const Cost* stack = oneRight ? never : row(right, false, Stack) + (from - right->least);
-            const Cost* stackRow
-                = oneRight ? never : row(right, false, StackRow) + (from - right->least);
+            const Cost* stackRow =
+                oneRight ? never : row(right, false, StackRow) + (from - right->least);
             const Cost* ambiguous = stack;
             if (!oneRight) {
                 lesser(scratch.lower.data(), stack, stackRow, count);
@@ -243,8 +243,13 @@ void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
                 for (const Face face : {Plain, StackRow})
                     addRow({calm, leftRow(face), plain, ambiguous, price, 0, count});
             if (!oneLeft)
-                addRow({scratch.faces[StackRow].data() + from, leftRow(Stack), plain, ambiguous,
-                    price, m_stackExtra, count});
+                addRow({scratch.faces[StackRow].data() + from,
+                    leftRow(Stack),
+                    plain,
+                    ambiguous,
+                    price,
+                    m_stackExtra,
+                    count});
         }
     }
 }
@@ -279,7 +284,8 @@ void RunTable::keep(int first, int last, int q, const Scratch& scratch)
     Cost* data = room(std::size_t(count) * (single ? 1 : 3));
     for (int face = 0; face < (single ? 1 : 3); ++face)
         for (int k = 0; k < count; ++k)
-            data[face * count + k] = std::min(kNever, faces[std::size_t(face)][std::size_t(least + k)]);
+            data[face * count + k] =
+                std::min(kNever, faces[std::size_t(face)][std::size_t(least + k)]);
     const int begin = m_runs[std::size_t(first * (m_count + 1) + last - first)];
     m_slots[std::size_t(begin + q)] = {data, least};
 }
@@ -295,8 +301,8 @@ Cost RunTable::cost(int first, int last, int x, int w, int h) const
         return kNever;
     const Slot* at = slot(first, last, m_spans.find(x, w));
     const bool single = last - first == 1;
-    return std::min({face(at, single, Plain, h), face(at, single, Stack, h),
-        face(at, single, StackRow, h)});
+    return std::min(
+        {face(at, single, Plain, h), face(at, single, Stack, h), face(at, single, StackRow, h)});
 }
 
 RunTable::Face RunTable::bestFace(int first, int last, int q, int h, bool stacksToo) const

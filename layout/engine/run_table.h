@@ -4,9 +4,10 @@
 // A run i..j-1 fills columns x..x+w-1 and h rows exactly. It is one of four things: a leaf, a stack
 // (cut across), a row whose first child is not a stack, or a row whose first child is one. The two
 // kinds of row are kept apart because two stacks side by side read ambiguously and cost more. Trees
-// lean to the right (a left child is never of its parent's kind, unless it is one whole group or a band), so
-// that no arrangement is counted twice. Method: interval dynamic programming; the closest precedent
-// is Gange, Marriott, Stuckey, "Optimal guillotine layout", DocEng 2012 (doi 10.1145/2361354).
+// lean to the right (a left child is never of its parent's kind, unless it is one whole group or a
+// band), so that no arrangement is counted twice. Method: interval dynamic programming; the closest
+// precedent is Gange, Marriott, Stuckey, "Optimal guillotine layout", DocEng 2012
+// (doi 10.1145/2361354).
 #pragma once
 
 #include "layout/engine/columns.h"

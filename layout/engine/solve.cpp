@@ -121,7 +121,8 @@ Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextM
 }
 
 // Page by page, with sizes shared out on that page and one dominant picture.
-void refine(const Job& job, Candidate& whole, const std::vector<ColumnSystem>& systems, TextMemo& text)
+void refine(
+    const Job& job, Candidate& whole, const std::vector<ColumnSystem>& systems, TextMemo& text)
 {
     Arrangement out;
     out.pages = whole.arrangement.pages;
@@ -177,8 +178,8 @@ std::optional<Failure> impossibleItem(const Job& job, TextMemo& text)
         if (!piece.isPicture() && widest.fits) {
             room.items.push_back(piece.item.id);
             const Mm over = widest.height - page.height(page.rows);
-            room.missingMm2
-                += std::max(page.rowUnit, over).value() * page.width(page.columns).value();
+            room.missingMm2 +=
+                std::max(page.rowUnit, over).value() * page.width(page.columns).value();
         } else {
             (piece.isPicture() && widest.fits ? pixels : words).items.push_back(piece.item.id);
         }
@@ -209,15 +210,14 @@ Failure tooMuch(const Job& job, TextMemo& text)
                 rows = h;
     const int over = std::max(1, rows - pages * page.rows);
     const double width = (page.width(page.columns) + page.gutter).value();
-    Failure out = failure(
-        Obstacle::TooMuchForPages, {}, over * page.rowUnit.value() * width);
+    Failure out = failure(Obstacle::TooMuchForPages, {}, over * page.rowUnit.value() * width);
     double freed = 0;
     LeafTable here(page, job.pieces, text);
     const double cell = width / page.columns * page.rowUnit.value();
     for (int i = here.size() - 1; i >= 0 && freed < out.missingMm2; --i) {
         const Item& item = here.piece(i).item;
-        const bool response
-            = item.kind == Kind::Photo || item.kind == Kind::Work || item.kind == Kind::Quote;
+        const bool response =
+            item.kind == Kind::Photo || item.kind == Kind::Work || item.kind == Kind::Quote;
         if (!response || item.importance >= 3)
             continue;
         freed += here.leastCells(i) * cell;

@@ -34,7 +34,8 @@ double panelArea(const PageSpec& page)
 double textArea(const Piece& piece, const PageSpec& page, TextMemo& text)
 {
     const double gutter = page.gutter.value();
-    const double aim = (piece.spec.minChars + piece.spec.maxChars) / 2 * piece.spec.meanChar.value();
+    const double aim =
+        (piece.spec.minChars + piece.spec.maxChars) / 2 * piece.spec.meanChar.value();
     for (int w = 1; w <= page.columns; ++w) {
         const Mm width = page.width(w);
         if (width.value() < aim && w < page.columns)
@@ -50,8 +51,8 @@ double textArea(const Piece& piece, const PageSpec& page, TextMemo& text)
 double roomFor(const std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text)
 {
     const double gutter = page.gutter.value();
-    const double usable
-        = (page.width(page.columns).value() + gutter) * (page.height(page.rows).value() + gutter);
+    const double usable =
+        (page.width(page.columns).value() + gutter) * (page.height(page.rows).value() + gutter);
     double taken = 0;
     for (const Piece& piece : pieces) {
         if (piece.blank)
@@ -122,8 +123,8 @@ void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, Tex
     if (pictures == 0)
         return;
     const double panel = panelArea(page);
-    const double share
-        = std::max(panel * 0.012, roomFor(pieces, page, pages, text) / std::max(1.0, weights));
+    const double share =
+        std::max(panel * 0.012, roomFor(pieces, page, pages, text) / std::max(1.0, weights));
     const double most = panel * (pictures == 1 ? kAloneMost : kDominantMost);
     double lead = std::min(share * kDominantWeight, most);
     if (dominant >= 0 && pieces[std::size_t(dominant)].item.wish.area > 0)
@@ -133,8 +134,8 @@ void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, Tex
         if (!piece.isPicture())
             continue;
         const bool leads = dominant < 0 ? piece.item.importance >= 3 : int(i) == dominant;
-        piece.targetMm2
-            = leads ? lead : std::min({share * weightOf(piece, false), panel * kOtherMost});
+        piece.targetMm2 =
+            leads ? lead : std::min({share * weightOf(piece, false), panel * kOtherMost});
         if (piece.item.wish.area > 0)
             piece.targetMm2 = panel * piece.item.wish.area;
         piece.floorMm2 = 0;

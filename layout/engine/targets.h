@@ -9,7 +9,8 @@ namespace wainscot::engine {
 [[nodiscard]] std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text);
 
 // Pages the pieces fill at comfortable sizes; at least 1.
-[[nodiscard]] int pagesWanted(const std::vector<Piece>& pieces, const PageSpec& page, TextMemo& text);
+[[nodiscard]] int pagesWanted(
+    const std::vector<Piece>& pieces, const PageSpec& page, TextMemo& text);
 
 // Shares the room that the texts leave on `pages` pages among the pictures. On one page one picture
 // becomes the dominant one when none is marked, and the others stay below half its size.

@@ -13,13 +13,23 @@ namespace {
 
 void rect(std::FILE* out, const RectMm& r, const char* fill)
 {
-    std::fprintf(out, "<rect x='%.2f' y='%.2f' width='%.2f' height='%.2f' fill='%s'/>\n",
-        r.x.value(), r.y.value(), r.width.value(), r.height.value(), fill);
+    std::fprintf(out,
+        "<rect x='%.2f' y='%.2f' width='%.2f' height='%.2f' fill='%s'/>\n",
+        r.x.value(),
+        r.y.value(),
+        r.width.value(),
+        r.height.value(),
+        fill);
 }
 
 // Greedy lines like the fake measurer's.
-void words(std::FILE* out, const FakeText& text, double x, double y, double width,
-    const char* colour, double raise)
+void words(std::FILE* out,
+    const FakeText& text,
+    double x,
+    double y,
+    double width,
+    const char* colour,
+    double raise)
 {
     const auto most = std::size_t((width - 2 * text.padding) / text.meanChar + 1e-9);
     std::string line;
@@ -28,7 +38,11 @@ void words(std::FILE* out, const FakeText& text, double x, double y, double widt
         std::fprintf(out,
             "<text x='%.2f' y='%.2f' font-size='%.2f' fill='%s' font-family='DejaVu Sans "
             "Mono'>%s</text>\n",
-            x + text.padding, base, text.meanChar / 0.602, colour, line.c_str());
+            x + text.padding,
+            base,
+            text.meanChar / 0.602,
+            colour,
+            line.c_str());
         base += text.lead;
         line.clear();
     };
@@ -65,15 +79,24 @@ void draw(std::FILE* out, const Document& document, const Arrangement& arrangeme
             if (!one.mat.isEmpty())
                 rect(out, one.mat, "#e4dcea");
             rect(out, one.picture, item->importance >= 3 ? "#7d8f8a" : "#a9b5ae");
-            words(out, text, one.cell.x.value(),
-                one.picture.bottom().value() + text.captionGap, one.cell.width.value(), "#555555",
+            words(out,
+                text,
+                one.cell.x.value(),
+                one.picture.bottom().value() + text.captionGap,
+                one.cell.width.value(),
+                "#555555",
                 0);
             continue;
         }
         if (text.padding > 0)
             rect(out, one.cell, item->kind == Kind::Interpretation ? "#e3edef" : "#f3ecd9");
-        words(out, text, one.cell.x.value(), one.cell.y.value(), one.cell.width.value(),
-            item->kind == Kind::Quote ? "#10384A" : "#333333", text.padding > 0 ? text.below : 0);
+        words(out,
+            text,
+            one.cell.x.value(),
+            one.cell.y.value(),
+            one.cell.width.value(),
+            item->kind == Kind::Quote ? "#10384A" : "#333333",
+            text.padding > 0 ? text.below : 0);
     }
 }
 
@@ -94,8 +117,10 @@ int main(int argc, char** argv)
                                          : makeDocument(seed, count, format);
     const Outcome outcome = arrange(document->request, document->text);
     if (const auto* failed = std::get_if<Failure>(&outcome)) {
-        std::printf("failure %d, %zu items, %.0f mm2 missing\n", int(failed->what),
-            failed->items.size(), failed->missingMm2);
+        std::printf("failure %d, %zu items, %.0f mm2 missing\n",
+            int(failed->what),
+            failed->items.size(),
+            failed->missingMm2);
         return 1;
     }
     const auto& arrangement = std::get<Arrangement>(outcome);
@@ -108,9 +133,13 @@ int main(int argc, char** argv)
     std::fprintf(out,
         "<svg xmlns='http://www.w3.org/2000/svg' width='%.0f' height='%.0f' viewBox='0 0 %.1f "
         "%.1f'><rect width='100%%' height='100%%' fill='#888888'/>\n",
-        width, height, width, height);
+        width,
+        height,
+        width,
+        height);
     for (int page = 0; page < arrangement.pages; ++page) {
-        std::fprintf(out, "<g transform='translate(%.1f 20)'>\n",
+        std::fprintf(out,
+            "<g transform='translate(%.1f 20)'>\n",
             20 + page * (spec.size.width.value() + 20));
         draw(out, *document, arrangement, page);
         std::fprintf(out, "</g>\n");
@@ -118,11 +147,18 @@ int main(int argc, char** argv)
     std::fprintf(out, "</svg>\n");
     std::fclose(out);
     const CostTerms& cost = arrangement.cost;
-    std::printf("%s, %d pages, inversions %d; cost %.2f: crop %.2f white %.2f size %.2f measure %.2f "
-                "reading %.2f alignment %.2f\n",
-        arrangement.columnSystem.c_str(), arrangement.pages, arrangement.orderInversions,
-        double(cost.total()) / 1024, double(cost.crop) / 1024, double(cost.white) / 1024,
-        double(cost.size) / 1024, double(cost.measure) / 1024, double(cost.reading) / 1024,
+    std::printf(
+        "%s, %d pages, inversions %d; cost %.2f: crop %.2f white %.2f size %.2f measure %.2f "
+        "reading %.2f alignment %.2f\n",
+        arrangement.columnSystem.c_str(),
+        arrangement.pages,
+        arrangement.orderInversions,
+        double(cost.total()) / 1024,
+        double(cost.crop) / 1024,
+        double(cost.white) / 1024,
+        double(cost.size) / 1024,
+        double(cost.measure) / 1024,
+        double(cost.reading) / 1024,
         double(cost.alignment) / 1024);
     for (const std::string& wish : arrangement.droppedWishes)
         std::printf("dropped: %s\n", wish.c_str());

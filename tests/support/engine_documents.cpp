@@ -30,8 +30,13 @@ constexpr std::array kCaptions = {
     "",
 };
 constexpr std::array kDays = {"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"};
-constexpr std::array kSizes = {SizePx{6000, 4000}, SizePx{4608, 3456}, SizePx{4000, 3000},
-    SizePx{3456, 4608}, SizePx{4000, 6000}, SizePx{5200, 3900}, SizePx{8000, 3000}};
+constexpr std::array kSizes = {SizePx{6000, 4000},
+    SizePx{4608, 3456},
+    SizePx{4000, 3000},
+    SizePx{3456, 4608},
+    SizePx{4000, 6000},
+    SizePx{5200, 3900},
+    SizePx{8000, 3000}};
 
 constexpr double kVoice = 1.5625; // cap heights, body = 1
 constexpr double kCaption = 0.64;
@@ -93,7 +98,10 @@ public:
     }
 
     SizePx anySize() { return kSizes[std::size_t(m_dice.between(0, int(kSizes.size()) - 1))]; }
-    std::string anyQuote() { return kQuotes[std::size_t(m_dice.between(0, int(kQuotes.size()) - 1))]; }
+    std::string anyQuote()
+    {
+        return kQuotes[std::size_t(m_dice.between(0, int(kQuotes.size()) - 1))];
+    }
     std::string anyCaption()
     {
         return kCaptions[std::size_t(m_dice.between(0, int(kCaptions.size()) - 1))];
@@ -181,8 +189,8 @@ std::unique_ptr<Document> makeDocument(int seed, int count, Format format)
             const int number = size > 1 ? group : 0;
             if ((k % 2 == 0) == photoFirst) {
                 const bool sample = dice.between(0, 5) == 0;
-                Item& item = maker.picture(sample ? Kind::Work : Kind::Photo, maker.anySize(),
-                    maker.anyCaption(), number);
+                Item& item = maker.picture(
+                    sample ? Kind::Work : Kind::Photo, maker.anySize(), maker.anyCaption(), number);
                 if (dominant-- == 0)
                     item.importance = 3;
             } else {
@@ -208,8 +216,10 @@ std::unique_ptr<Document> makeDays(int seed, int days, Format format, bool credi
     if (credits)
         maker.text(Kind::Credits,
             "Room 2, 3-6 November. Words taken down as spoken and read back by M. Adeyemi.");
-    maker.picture(Kind::Photo, {6000, 4000},
-        "Wednesday. White was Monday's edge, blue was Tuesday's, pink is today's.")
+    maker
+        .picture(Kind::Photo,
+            {6000, 4000},
+            "Wednesday. White was Monday's edge, blue was Tuesday's, pink is today's.")
         .importance = 3;
     const auto first = std::size_t(seed < 0 ? 0 : maker.dice().between(0, 3));
     for (int day = 0; day < days; ++day) {
@@ -232,12 +242,14 @@ std::unique_ptr<Document> makeDrawing(int seed, Format format, bool note)
     Maker maker(*document, seed, distanceFor(format));
     const bool upright = seed % 3 == 2;
     maker.picture(Kind::Work, upright ? SizePx{2480, 3508} : SizePx{3508, 2480}, "").importance = 3;
-    maker.text(Kind::Quote,
-        "This is the cloud. It is thirsty because it works all day. That is the straw. It is red "
-        "so the water knows where to go. It says slurp, but very quiet, so you only hear it if you "
-        "are small.")
-        .indent
-        = document->request.page.gutter;
+    maker
+        .text(Kind::Quote,
+            "This is the cloud. It is thirsty because it works all day. That is the straw. It is "
+            "red "
+            "so the water knows where to go. It says slurp, but very quiet, so you only hear it if "
+            "you "
+            "are small.")
+        .indent = document->request.page.gutter;
     if (note)
         maker.text(Kind::Interpretation,
             "Ilse drew one line for the straw, looked at it, and drew a second one beside it: \"So "

@@ -60,8 +60,12 @@ public:
     [[nodiscard]] TextSpec spec(ItemId item) const override
     {
         const FakeText& text = m_texts.at(item);
-        return {text.minChars, text.maxChars, Mm(text.meanChar), Mm(text.lead),
-            Mm(text.captionGap), text.padding > 0};
+        return {text.minChars,
+            text.maxChars,
+            Mm(text.meanChar),
+            Mm(text.lead),
+            Mm(text.captionGap),
+            text.padding > 0};
     }
 
 private:
