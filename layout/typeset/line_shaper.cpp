@@ -40,7 +40,9 @@ LineShaper::LineShaper(const TextBlock& block, const std::vector<LineRange>& lin
             format.setFont(layoutFont(stretch.face, stretch.tracking));
             const int start = from + offset;
             // Neighbours in one font are shaped together, so that kerning reaches across colours.
-            if (!formats.isEmpty() && formats.back().start + formats.back().length == start
+            // A mark that is drawn in stands by itself.
+            if (!formats.isEmpty() && stretch.shift == 0
+                && formats.back().start + formats.back().length == start
                 && formats.back().format == format)
                 formats.back().length += to - from;
             else

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <mutex>
+#include <optional>
 
 namespace wainscot {
 
@@ -12,11 +13,15 @@ namespace {
 
 constexpr double kMarkInGutter = 0.70; // gutters a hanging mark may take
 
-// One piece, ready to be broken at any width. A title has one text for each step it may take.
+// One piece, ready to be broken at any width.
 struct Measured {
-    std::vector<PieceText> texts;
-    bool title = false;
+    std::optional<TitleTexts> title;
+    PieceText text; // of everything else
     Mm indent;
+    [[nodiscard]] const PieceText& at(Mm width) const
+    {
+        return title ? title->at(title->wantedStep(width)) : text;
+    }
 };
 
 Mm indentFor(const PieceText& text, const Grid& grid)
@@ -41,14 +46,10 @@ PanelMeasurer::PanelMeasurer(
 {
     for (const ClearedPiece& piece : pieces) {
         Measured measured;
-        measured.title = piece.kind == PieceKind::Title;
-        if (measured.title) {
-            for (const int step : titleSteps(style.grid.panel))
-                measured.texts.push_back(pieceText(piece, style, language, step));
-        } else {
-            measured.texts.push_back(pieceText(piece, style, language, 0));
-        }
-        measured.indent = indentFor(measured.texts.front(), style.grid);
+        if (piece.kind == PieceKind::Title)
+            measured.title.emplace(piece, style, language);
+        measured.text = pieceText(piece, style, language, style.scale.titleStep);
+        measured.indent = indentFor(measured.text, style.grid);
         m_state->pieces.emplace(piece.id.number(), std::move(measured));
     }
 }
@@ -68,9 +69,7 @@ engine::TextMetrics PanelMeasurer::measure(engine::ItemId item, Mm width) const
         if (known != m_state->known.end())
             return known->second;
     }
-    const Measured& piece = at->second;
-    const PieceText& text =
-        piece.texts[piece.title ? fittingTitle(piece.texts, width) : std::size_t(0)];
+    const PieceText& text = at->second.at(width);
     const PieceLines lines = pieceLines(text, width);
     engine::TextMetrics metrics;
     metrics.lines = lines.lines;
@@ -85,7 +84,7 @@ engine::TextMetrics PanelMeasurer::measure(engine::ItemId item, Mm width) const
 engine::TextSpec PanelMeasurer::spec(engine::ItemId item) const
 {
     const auto at = m_state->pieces.find(item);
-    return at == m_state->pieces.end() ? engine::TextSpec{} : at->second.texts.back().spec;
+    return at == m_state->pieces.end() ? engine::TextSpec{} : at->second.text.spec;
 }
 
 Mm PanelMeasurer::indent(engine::ItemId item) const

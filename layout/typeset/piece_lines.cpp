@@ -11,7 +11,9 @@ constexpr int kMostTitleLines = 3;
 
 Mm columnOf(const TextPart& part, Mm width)
 {
-    const Mm column = width - part.inset;
+    // Rounding an em to whole units may widen a line by less than anyone can see.
+    constexpr double kHair = 1.002;
+    const Mm column = kHair * (width - part.inset);
     return part.widest > Mm() ? std::min(column, part.widest) : column;
 }
 
@@ -42,14 +44,45 @@ PieceLines pieceLines(const PieceText& text, Mm width)
     return result;
 }
 
-std::size_t fittingTitle(const std::vector<PieceText>& bySteps, Mm width)
+TitleTexts::TitleTexts(const ClearedPiece& title, const PanelStyle& style, const QString& language)
+    : m_steps(titleSteps(style.grid.panel))
+    , m_styleStep(style.scale.titleStep)
 {
-    for (std::size_t i = 0; i < bySteps.size(); ++i) {
-        const PieceLines lines = pieceLines(bySteps[i], width);
-        if (lines.fits && lines.lines <= kMostTitleLines)
-            return i;
+    for (const int step : m_steps)
+        m_texts.push_back(pieceText(title, style, language, step));
+}
+
+const PieceText& TitleTexts::at(int step) const
+{
+    const auto found = std::find(m_steps.begin(), m_steps.end(), step);
+    const auto last = m_steps.size() - 1;
+    return m_texts[found == m_steps.end() ? last
+                                          : static_cast<std::size_t>(found - m_steps.begin())];
+}
+
+int TitleTexts::wantedStep(Mm width) const
+{
+    for (const int step : m_steps) {
+        const PieceLines lines = pieceLines(at(step), width);
+        if (step <= m_styleStep && lines.fits && lines.lines <= kMostTitleLines)
+            return step;
     }
-    return bySteps.empty() ? 0 : bySteps.size() - 1;
+    return m_steps.back();
+}
+
+int TitleTexts::stepFor(SizeMm room) const
+{
+    const int wanted = wantedStep(room.width);
+    for (const int step : m_steps) {
+        if (step <= wanted)
+            break;
+        const PieceText& text = at(step);
+        const PieceLines lines = pieceLines(text, room.width);
+        if (lines.fits && lines.lines <= kMostTitleLines
+            && lines.height + text.clearBelow <= room.height)
+            return step;
+    }
+    return wanted;
 }
 
 Mm huggedHeight(Mm height, const Grid& grid)

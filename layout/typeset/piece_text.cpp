@@ -48,6 +48,12 @@ QStringList paragraphsOf(const QString& text)
     return result;
 }
 
+bool endsWithFullWidthPoint(const QString& words)
+{
+    static const QString points = QStringLiteral("。，、！？；：");
+    return !words.isEmpty() && points.contains(words.back());
+}
+
 class Composer {
 public:
     Composer(const ClearedPiece& piece, const PanelStyle& style, const QString& language)
@@ -90,7 +96,7 @@ public:
             const bool last = i + 1 == paragraphs.size();
             add(words(paragraphs[i], last ? marks.closing : QString(), cap, mean));
             if (i == 0)
-                m_text.parts.back().mark = openingMark(marks.opening, cap);
+                m_text.parts.back().mark = openingMark(marks.opening, paragraphs[i], cap);
         }
         addName(cap);
         m_text.narrowest = kVoiceLimits.least * mean;
@@ -207,7 +213,9 @@ private:
             TextSpan mark = spans.front();
             mark.text = closing;
             mark.colour = m_style.palette.accent;
-            mark.drawnInEm = kClosingMarkDrawnIn;
+            mark.script = markScript(paragraph);
+            // A full-width point has nothing in its second half.
+            mark.drawnInEm = kClosingMarkDrawnIn + (endsWithFullWidthPoint(paragraph) ? 0.5 : 0);
             spans.push_back(mark);
         }
         TextPart part = make(std::move(spans), TypeRole::ChildsWords);
@@ -224,18 +232,34 @@ private:
         return part;
     }
 
-    // The mark is set in the script of the words, so that it matches the closing one.
-    [[nodiscard]] TextBlock openingMark(const QString& mark, Mm cap) const
+    // Both marks of a quote come from one face: that of the words, but for Chinese and Japanese,
+    // whose full-width marks would stand half a letter off.
+    static QChar::Script markScript(const QString& words)
     {
-        TextSpan span_ = span(mark,
+        const std::vector<ScriptStretch> stretches = scriptStretches(words);
+        const QChar::Script script =
+            stretches.empty() ? QChar::Script_Latin : stretches.front().script;
+        return endsFullWidth(words) ? QChar::Script_Latin : script;
+    }
+
+    static bool endsFullWidth(const QString& words)
+    {
+        return !words.isEmpty() && words.back().unicode() >= 0x3000
+            && words.back().unicode() < 0xFFEF;
+    }
+
+    [[nodiscard]] TextBlock openingMark(const QString& mark, const QString& words, Mm cap) const
+    {
+        TextSpan opening = span(mark,
             Voice::Child,
             TypeRole::ChildsWords,
             Weight::Regular,
             cap,
             m_style.palette.accent);
-        const QString tag = m_language.section(QLatin1Char('-'), 0, 0);
-        (void)tag;
-        return TextBlock(m_style.pairing, {span_}, m_language);
+        opening.script = markScript(words);
+        const bool fromRight = directionOf(words, m_language) == Direction::RightToLeft;
+        return TextBlock(
+            m_style.pairing, {opening}, fromRight ? QStringLiteral("ar") : QStringLiteral("en"));
     }
 
     void addName(Mm voiceCap)

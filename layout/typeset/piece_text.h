@@ -62,8 +62,22 @@ struct PieceLines {
 };
 [[nodiscard]] PieceLines pieceLines(const PieceText& text, Mm width);
 
-// The step at which a title sets in at most three lines: an index into `bySteps`.
-[[nodiscard]] std::size_t fittingTitle(const std::vector<PieceText>& bySteps, Mm width);
+// A title at every step it may take on a panel, the largest first.
+class TitleTexts {
+public:
+    TitleTexts(const ClearedPiece& title, const PanelStyle& style, const QString& language);
+    // The style's own step, or the largest below it that sets in at most three lines.
+    [[nodiscard]] int wantedStep(Mm width) const;
+    // The largest step that sets in at most three lines and leaves the room below it free; at least
+    // the wanted one, whatever the height.
+    [[nodiscard]] int stepFor(SizeMm room) const;
+    [[nodiscard]] const PieceText& at(int step) const;
+
+private:
+    std::vector<int> m_steps;
+    std::vector<PieceText> m_texts;
+    int m_styleStep = 5;
+};
 
 // A tint ends on a row line: the height it takes for a piece that is `height` high.
 [[nodiscard]] Mm huggedHeight(Mm height, const Grid& grid);

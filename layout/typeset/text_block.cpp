@@ -40,7 +40,7 @@ TextBlock::TextBlock(const Pairing& pairing, std::vector<TextSpan> spans, QStrin
             Stretch stretch;
             stretch.start = from;
             stretch.length = to - from;
-            stretch.face = chooseFace(pairing, span.face, script.script);
+            stretch.face = chooseFace(pairing, span.face, span.script.value_or(script.script));
             stretch.tracking = span.trackingEm * stretch.face.emUnits;
             stretch.colour = span.colour;
             stretch.shift = -span.drawnInEm * stretch.face.emUnits;

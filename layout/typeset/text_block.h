@@ -8,6 +8,7 @@
 #include "layout/typeset/faces.h"
 #include "layout/typeset/writing.h"
 
+#include <optional>
 #include <vector>
 
 namespace wainscot {
@@ -19,6 +20,7 @@ struct TextSpan {
     QRgb colour = 0xff000000;
     double trackingEm = 0; // letter spacing in parts of the em, where letters do not join
     double drawnInEm = 0; // moved towards the text before it: a closing mark
+    std::optional<QChar::Script> script; // whose face draws it; nothing = told by the letters
 };
 
 enum class Breaking { Sense, Paragraph };

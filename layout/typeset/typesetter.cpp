@@ -71,21 +71,26 @@ public:
             else
                 setText(piece, text);
         }
+        setWritingSpaces();
         return std::move(m_list);
     }
 
 private:
+    // Lines to write on, wanted below a piece.
+    struct Writing {
+        PieceId piece;
+        RectMm room;
+        Mm first; // y of the first line
+        WritingSpace space;
+    };
+
     // Titles in two languages have one size.
     [[nodiscard]] int commonTitleStep() const
     {
         int step = titleSteps(m_style.grid.panel).front();
         for (const ClearedPiece& piece : m_panel.pieces()) {
-            if (piece.kind == PieceKind::Title && !piece.cell.isEmpty()) {
-                const QString& language =
-                    piece.language.isEmpty() ? m_list.language : piece.language;
-                step = std::min(
-                    step, wainscot::titleStep(piece.text, language, piece.cell.width, m_style));
-            }
+            if (piece.kind == PieceKind::Title && !piece.cell.isEmpty())
+                step = std::min(step, wainscot::titleStep(piece, m_style));
         }
         return step;
     }
@@ -122,7 +127,7 @@ private:
         }
         const Mm end = setParts(piece, text, lines, room, 0);
         if (text.writing)
-            setWritingSpace(piece, *text.writing, end);
+            m_writing.push_back({piece.id, piece.cell, end + text.writing->first, *text.writing});
     }
 
     // Returns the last baseline.
@@ -207,15 +212,44 @@ private:
         return top;
     }
 
-    void setWritingSpace(const ClearedPiece& piece, const WritingSpace& space, Mm baseline)
+    // Invitations in two languages stand side by side; the lines below them are for both.
+    void setWritingSpaces()
     {
-        const Mm first = baseline + space.first;
+        for (std::size_t i = 0; i < m_writing.size(); ++i) {
+            Writing shared = m_writing[i];
+            const auto beside = [&](const Writing& other) {
+                return std::abs((other.room.y - shared.room.y).value()) < 0.5;
+            };
+            if (std::find_if(m_writing.begin(), m_writing.end(), beside)
+                != m_writing.begin() + static_cast<std::ptrdiff_t>(i))
+                continue;
+            Mm right = shared.room.right();
+            Mm bottom = shared.room.bottom();
+            for (const Writing& other : m_writing) {
+                if (!beside(other))
+                    continue;
+                shared.first = std::max(shared.first, other.first);
+                shared.room.x = std::min(shared.room.x, other.room.x);
+                right = std::max(right, other.room.right());
+                bottom = std::max(bottom, other.room.bottom());
+            }
+            shared.room.width = right - shared.room.x;
+            shared.room.height = bottom - shared.room.y;
+            setWritingSpace(shared);
+        }
+    }
+
+    void setWritingSpace(const Writing& writing)
+    {
         for (int i = 0;; ++i) {
-            const Mm y = first + i * space.pitch;
-            if (i >= space.lines && y > piece.cell.bottom() + Mm(0.1))
+            const Mm y = writing.first + i * writing.space.pitch;
+            if (i >= writing.space.lines && y > writing.room.bottom() + Mm(0.1))
                 break;
-            fill(piece.id,
-                {piece.cell.x, y - kWritingLineHeight / 2, piece.cell.width, kWritingLineHeight},
+            fill(writing.piece,
+                {writing.room.x,
+                    y - kWritingLineHeight / 2,
+                    writing.room.width,
+                    kWritingLineHeight},
                 onWhite(m_style.palette.adult, kWritingLineStrength));
         }
     }
@@ -252,6 +286,7 @@ private:
     const ClearedPanel& m_panel;
     const PanelStyle& m_style;
     DisplayList m_list;
+    std::vector<Writing> m_writing;
 };
 
 } // namespace
@@ -261,17 +296,9 @@ DisplayList typeset(const ClearedPanel& panel, const PanelStyle& style)
     return PanelTypesetter(panel, style).take();
 }
 
-int titleStep(const QString& text, const QString& language, Mm width, const PanelStyle& style)
+int titleStep(const ClearedPiece& title, const PanelStyle& style)
 {
-    ClearedPiece title;
-    title.kind = PieceKind::Title;
-    title.text = text;
-    title.language = language;
-    const std::vector<int> steps = titleSteps(style.grid.panel);
-    std::vector<PieceText> texts;
-    for (const int step : steps)
-        texts.push_back(pieceText(title, style, language, step));
-    return steps[fittingTitle(texts, width)];
+    return TitleTexts(title, style, title.language).stepFor(title.cell.size());
 }
 
 } // namespace wainscot

@@ -14,9 +14,9 @@ namespace wainscot {
 // it.
 [[nodiscard]] DisplayList typeset(const ClearedPanel& panel, const PanelStyle& style);
 
-// Step of the type scale for a title: the largest of 7, 6, 5 (4 on A3 and smaller) that sets in at
-// most three lines without breaking a word; the smallest if none does.
-[[nodiscard]] int titleStep(
-    const QString& text, const QString& language, Mm width, const PanelStyle& style);
+// Step of the type scale for a title in a cell: the largest of 7, 6, 5 (4 on A3 and smaller) that
+// sets in at most three lines without breaking a word and keeps 1.5 rows free below. The style's
+// own step counts as asked for: it needs no more than its three lines. The smallest if none does.
+[[nodiscard]] int titleStep(const ClearedPiece& title, const PanelStyle& style);
 
 } // namespace wainscot

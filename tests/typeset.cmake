@@ -1,0 +1,5 @@
+add_library(typeset_panels STATIC unit/typeset_panels.cpp)
+target_link_libraries(typeset_panels PUBLIC w_options core_permit layout_typeset)
+
+add_executable(typeset_picture bench/typeset_picture.cpp)
+target_link_libraries(typeset_picture PRIVATE w_options typeset_panels layout_screen)
