@@ -1,0 +1,111 @@
+#include "core/media/bake.h"
+
+#include "core/media/colour.h"
+#include "core/media/jpeg_writer.h"
+#include "core/media/orientation.h"
+#include "core/media/render.h"
+
+namespace wainscot {
+
+namespace {
+
+struct Plan {
+    OpenedPicture picture;
+    SizePx upright;
+    RectPx part; // upright
+};
+
+Result<Plan> planFor(const PictureRecipe& recipe, SizePx asked)
+{
+    const RectFraction& visible = recipe.visible;
+    if (asked.isEmpty() || visible.width <= 0 || visible.height <= 0)
+        return about(
+            recipe.path, {ErrorCode::WrongUse, {}, QStringLiteral("was asked for no size")});
+    auto picture = openPicture(recipe.path);
+    if (!picture)
+        return picture.error();
+    Plan plan;
+    plan.picture = *std::move(picture);
+    plan.upright = Turning(recipe.orientation).upright(plan.picture.header.stored);
+    plan.part = visiblePixels(visible, plan.upright);
+    return plan;
+}
+
+// The original's compressed data, when there is nothing to change but what it tells besides.
+std::optional<QByteArray> passedThrough(
+    const Plan& plan, const PictureRecipe& recipe, SizePx largest)
+{
+    const auto& jpeg = plan.picture.header.jpeg;
+    if (!jpeg || !jpeg->ordinary || recipe.orientation != 1)
+        return std::nullopt;
+    if (jpeg->components != 1 && jpeg->components != 3)
+        return std::nullopt;
+    const SizePx whole = plan.upright;
+    const bool cropped = plan.part.width != whole.width || plan.part.height != whole.height;
+    if (cropped || whole.width > largest.width || whole.height > largest.height)
+        return std::nullopt;
+    const PixelForm kind = jpeg->components == 1 ? PixelForm::Grey : PixelForm::Rgb;
+    if (!isAlreadySRgb(jpeg->icc, kind))
+        return std::nullopt;
+    return withoutMetadata(plan.picture.file);
+}
+
+// Colour as fine as the original kept it: drawings and scans keep their sharp edges.
+bool wantsFullChroma(const PictureHeader& header)
+{
+    if (header.jpeg)
+        return !header.jpeg->chromaHalved;
+    return header.format == QLatin1String("png") || header.format == QLatin1String("tiff");
+}
+
+} // namespace
+
+Result<BakedJpeg> bakeJpeg(const PictureRecipe& recipe, SizePx largest)
+{
+    const auto plan = planFor(recipe, largest);
+    if (!plan)
+        return plan.error();
+    BakedJpeg baked;
+    if (const auto bytes = passedThrough(*plan, recipe, largest)) {
+        baked.bytes = *bytes;
+        baked.size = plan->upright;
+        baked.components = plan->picture.header.jpeg->components;
+        baked.passedThrough = true;
+        return baked;
+    }
+    RenderRequest request;
+    request.orientation = recipe.orientation;
+    request.part = plan->part;
+    request.size = fitted({plan->part.width, plan->part.height}, largest);
+    request.yCbCr = true;
+    const auto rows = render(plan->picture, request);
+    if (!rows)
+        return about(recipe.path, rows.error());
+    JpegStyle style;
+    style.fullChroma = wantsFullChroma(plan->picture.header);
+    const auto bytes = writeJpeg(**rows, style);
+    if (!bytes)
+        return about(recipe.path, bytes.error());
+    baked.bytes = *bytes;
+    baked.size = request.size;
+    baked.components = (*rows)->kind() == PixelForm::Grey ? 1 : 3;
+    return baked;
+}
+
+Result<QImage> bakeImage(const PictureRecipe& recipe, SizePx target)
+{
+    const auto plan = planFor(recipe, target);
+    if (!plan)
+        return plan.error();
+    RenderRequest request;
+    request.orientation = recipe.orientation;
+    request.part = plan->part;
+    request.size = covering({plan->part.width, plan->part.height}, target);
+    const auto rows = render(plan->picture, request);
+    if (!rows)
+        return about(recipe.path, rows.error());
+    auto image = toImage(**rows);
+    return image ? std::move(image) : about(recipe.path, image.error());
+}
+
+} // namespace wainscot

@@ -1,0 +1,133 @@
+#include "core/media/intake.h"
+
+#include <QCollator>
+#include <QDir>
+#include <QFileInfo>
+
+#include <algorithm>
+#include <exception>
+#include <mutex>
+#include <thread>
+
+namespace wainscot {
+
+namespace {
+
+bool isPassedOver(const QFileInfo& file)
+{
+    const QString name = file.fileName();
+    return name.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)
+        || name.compare(QLatin1String("Thumbs.db"), Qt::CaseInsensitive) == 0
+        || name.compare(QLatin1String("desktop.ini"), Qt::CaseInsensitive) == 0;
+}
+
+FileVerdict verdictOn(const QString& path, const Proxies* proxies)
+{
+    FileVerdict verdict;
+    verdict.path = path;
+    verdict.name = QFileInfo(path).fileName();
+    const auto facts = [&]() -> Result<PictureFacts> {
+        try {
+            return inspectPicture(path, proxies);
+        } catch (const std::exception&) { // no memory for this one; the next may be smaller
+            return Error{ErrorCode::Refused, verdict.name, QStringLiteral("needs too much memory")};
+        }
+    }();
+    if (!facts) {
+        verdict.error = facts.error();
+        verdict.says = QStringLiteral("%1 %2.").arg(verdict.name, verdict.error.detail);
+        return verdict;
+    }
+    verdict.facts = *facts;
+    verdict.verdict = facts->notes.isEmpty() ? Verdict::Accepted : Verdict::AcceptedWithNote;
+    if (!facts->notes.isEmpty()) {
+        verdict.says =
+            QStringLiteral("%1: %2.").arg(verdict.name, facts->notes.join(QStringLiteral("; ")));
+    }
+    return verdict;
+}
+
+// The order of a reader ("2.jpg" before "10.jpg"), and the same on every machine.
+QStringList filesIn(const QDir& folder)
+{
+    QStringList paths;
+    for (const QFileInfo& file : folder.entryInfoList(QDir::Files, QDir::Name)) {
+        if (!isPassedOver(file))
+            paths << file.filePath();
+    }
+    QCollator order(QLocale::c());
+    order.setNumericMode(true);
+    std::stable_sort(paths.begin(), paths.end(), [&](const QString& a, const QString& b) {
+        return order.compare(a, b) < 0;
+    });
+    return paths;
+}
+
+class Workers {
+public:
+    Workers(QStringList paths, const FolderOptions& options)
+        : m_paths(std::move(paths))
+        , m_options(options)
+        , m_verdicts(static_cast<std::size_t>(m_paths.size()))
+    {
+    }
+
+    FolderGathering run()
+    {
+        std::vector<std::thread> others;
+        const int count = std::clamp<int>(m_options.workers, 1, std::max(1, int(m_paths.size())));
+        for (int i = 1; i < count; ++i)
+            others.emplace_back([this] { work(); });
+        work();
+        for (std::thread& other : others)
+            other.join();
+        FolderGathering gathering;
+        for (auto& verdict : m_verdicts) {
+            if (verdict)
+                gathering.files.push_back(std::move(*verdict));
+        }
+        gathering.cancelled = gathering.files.size() < m_verdicts.size();
+        return gathering;
+    }
+
+private:
+    [[nodiscard]] bool isCancelled() const
+    {
+        return m_options.cancel != nullptr && m_options.cancel->load();
+    }
+
+    void work()
+    {
+        while (!isCancelled()) {
+            const std::size_t at = m_next++;
+            if (at >= m_verdicts.size())
+                return;
+            m_verdicts[at] = verdictOn(m_paths[static_cast<qsizetype>(at)], m_options.proxies);
+            const std::lock_guard guard(m_telling);
+            ++m_done;
+            if (m_options.progress)
+                m_options.progress(m_done, static_cast<int>(m_verdicts.size()));
+        }
+    }
+
+    QStringList m_paths;
+    const FolderOptions& m_options;
+    std::vector<std::optional<FileVerdict>> m_verdicts;
+    std::atomic<std::size_t> m_next = 0;
+    std::mutex m_telling;
+    int m_done = 0;
+};
+
+} // namespace
+
+Result<FolderGathering> inspectFolder(const QString& folder, const FolderOptions& options)
+{
+    const QFileInfo info(folder);
+    if (!info.isDir())
+        return Error{ErrorCode::NotFound, folder, QStringLiteral("is not a folder")};
+    if (!info.isReadable())
+        return Error{ErrorCode::CannotRead, folder, QStringLiteral("cannot be opened")};
+    return Workers(filesIn(QDir(folder)), options).run();
+}
+
+} // namespace wainscot
