@@ -2,9 +2,9 @@
 #include "app/jobs/gather.h"
 
 #include "app/jobs/gather_common.h"
-#include "app/jobs/originals.h"
 #include "core/base/csv.h"
 #include "core/media/intake.h"
+#include "core/store/originals.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -215,6 +215,7 @@ Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) 
         return files.error();
     if (files->cancelled)
         return stoppedByPerson();
+    const Originals originals(picturesFolder);
     int kept = 0;
     for (const FileVerdict& file : files->files) {
         if (run.cancelled())
@@ -223,9 +224,14 @@ Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) 
             QStringLiteral("Keeping pictures"), ++kept, static_cast<int>(files->files.size()));
         if (!reader.take(file))
             continue;
-        const Result<> copied = keepOriginal(file.path, file.facts, picturesFolder);
+        const Result<QString> copied = originals.keep(file.path);
         if (!copied)
             return copied.error();
+        if (*copied != file.facts.sha256) {
+            return Error{ErrorCode::CannotRead,
+                file.name,
+                QStringLiteral("it changed while it was being read")};
+        }
     }
     reader.tellUnusedRows();
     return reader.finish();

@@ -1,0 +1,90 @@
+// Commands whose names are settled and whose work is not there yet: they say so.
+#include "app/cli/command.h"
+
+#include <array>
+
+namespace wainscot::cli {
+
+namespace {
+
+constexpr std::array kListen{
+    OptionSpec{"experience", "TITLE", "whose words", true},
+    OptionSpec{"groups", "N", "how many groups at most"},
+};
+constexpr std::array kHang{
+    OptionSpec{"display", "NAME", "which display", true},
+    OptionSpec{"wall", "SIZE", "width x height: 6000x2700mm", true},
+    OptionSpec{"viewers", "WHO", "children, adults or both"},
+    OptionSpec{"ages", "FROM-TO", "ages of the children: 4-6"},
+    OptionSpec{"limit", "PRESET", "how much of a wall may be covered"},
+};
+constexpr std::array kKeep{
+    OptionSpec{"from", "DATE", "first day", true},
+    OptionSpec{"to", "DATE", "last day", true},
+    OptionSpec{"pdf", "OUT.pdf", "file to write", true},
+};
+constexpr std::array kErase{OptionSpec{"child", "NAME", "who is to be forgotten", true}};
+constexpr std::array kPack{OptionSpec{"to", "FILE", "file to write", true}};
+constexpr std::array kUnpack{OptionSpec{"to", "BOOK", "folder to make", true}};
+
+template <const char* Name> Result<Answer> notYet(const Arguments&, const JobRun&)
+{
+    return Error{ErrorCode::WrongUse,
+        QStringLiteral("This version of Wainscot cannot %1 yet, and has done nothing")
+            .arg(QString::fromLatin1(Name)),
+        {}};
+}
+
+constexpr char kListenName[] = "listen";
+constexpr char kHangName[] = "hang";
+constexpr char kKeepName[] = "keep";
+constexpr char kEraseName[] = "erase";
+constexpr char kPackName[] = "pack";
+constexpr char kUnpackName[] = "unpack";
+
+} // namespace
+
+std::vector<Command> laterCommands()
+{
+    const QStringList book{QStringLiteral("BOOK")};
+    return {
+        {kListenName,
+            "BOOK --experience TITLE [--groups N]",
+            "Shows who is not yet heard and which words belong together (not there yet).",
+            kListen,
+            book,
+            notYet<kListenName>},
+        {kHangName,
+            "BOOK --display NAME --wall 6000x2700mm [--viewers WHO] [--ages 4-6] [--limit PRESET]",
+            "Plans where panels hang on a wall (not there yet).",
+            kHang,
+            book,
+            notYet<kHangName>},
+        {kKeepName,
+            "BOOK --from DATE --to DATE --pdf OUT.pdf",
+            "Makes a record of a term (not there yet).",
+            kKeep,
+            book,
+            notYet<kKeepName>},
+        {kEraseName,
+            "BOOK --child NAME",
+            "Forgets a child (not there yet).",
+            kErase,
+            book,
+            notYet<kEraseName>},
+        {kPackName,
+            "BOOK --to FILE",
+            "Makes one file of a book (not there yet).",
+            kPack,
+            book,
+            notYet<kPackName>},
+        {kUnpackName,
+            "FILE --to BOOK",
+            "Makes a book of a packed file (not there yet).",
+            kUnpack,
+            {QStringLiteral("FILE")},
+            notYet<kUnpackName>},
+    };
+}
+
+} // namespace wainscot::cli
