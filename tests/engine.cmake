@@ -4,3 +4,7 @@ target_link_libraries(engine_documents PUBLIC layout_engine)
 # Looking at arrangements, not run by the tests.
 add_executable(engine_picture bench/engine_picture.cpp)
 target_link_libraries(engine_picture PRIVATE engine_documents)
+
+wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
+wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
+  LINK engine_documents)

@@ -83,6 +83,7 @@ enum class Stand {
 struct Wish {
     int minColumns = 0; // hard; 0 = the engine's own limits
     int maxColumns = 0; // hard
+    int blockColumns = 0; // hard: the item's whole group is at most so wide
     int columns = 0; // soft: the width aimed at
     int firstColumn = -1; // hard: the cell begins at this column
     int rows = 0; // soft: the height aimed at

@@ -24,7 +24,7 @@ struct Weights {
     double white = 30; // white beside or under a picture, inside its cell
     double textWhite = 9; // white under and beside text: the style likes it
     double pool = 0.35; // per squared row of white beyond what a reader takes for planned
-    double ragged = 1.6; // a photo that does not reach its column's edge
+    double ragged = 3; // a photo that does not reach its column's edge
     double size = 3; // ln(area / aimed-at area)^2
     double rank = 30; // ln^2 of a picture too large beside, or too small as, the dominant one
     double measure = 22; // ln(characters / limit)^2

@@ -145,7 +145,9 @@ void Finisher::priceRow(const Node& row)
             return node.type == NodeType::Stack
                 || (node.type == NodeType::Row && node.children.front().type == NodeType::Stack);
         };
-        if (left.type == NodeType::Stack && firstIsStack(right))
+        const auto group = [this](int i) { return m_leaves.piece(i).item.group; };
+        if (left.type == NodeType::Stack && firstIsStack(right)
+            && group(right.first - 1) == group(right.first))
             m_out.cost.reading += toCost(m_leaves.weights().sideBySideStacks);
     }
 }
@@ -234,7 +236,8 @@ void Finisher::partGroups(const Node& stack)
     for (std::size_t k = 1; k < stack.children.size(); ++k) {
         const GridRect& above = stack.children[k - 1].at;
         GridRect below = stack.children[k].at;
-        if (below.y == above.y + above.h)
+        const int next = stack.children[k].first;
+        if (below.y == above.y + above.h || m_leaves.piece(next).item.group <= 0)
             continue;
         below.page = m_page;
         const RectMm cell = page.cell(below);

@@ -199,6 +199,7 @@ public:
         wish.minColumns = keepSpan ? place.least : 3;
         wish.maxColumns = keepSpan ? most : 8;
         wish.firstColumn = keepSpan ? place.first : -1;
+        wish.blockColumns = place.role == Role::Group ? most : 0;
         wish.rows = int(place.rows * m_page.rows + 0.5);
         wish.area = item.picture ? place.area : 0;
         if (place.stand == Stand::Foot)
@@ -237,14 +238,14 @@ struct Shares {
     bool blank = false; // white at the end of the last band
 };
 
-void putRole(Builder& out, const Sorted& items, const PlanPart& place, int most)
+void putRole(Builder& out, const Sorted& items, const PlanPart& place, int most, bool column)
 {
     const auto at = items.items.find(place.role);
     if (at == items.items.end())
         return;
     for (std::size_t k = 0; k < at->second.size(); ++k) {
         Item item = at->second[k];
-        const bool last = k + 1 == at->second.size() && k > 0;
+        const bool last = column && k + 1 == at->second.size() && k > 0;
         // Credits and the last adult text close their column at its foot.
         if (item.kind == Kind::Credits || (last && item.kind == Kind::NextStep))
             item.wish.stand = Stand::Foot;
@@ -292,7 +293,7 @@ std::vector<Item> build(const std::vector<PlanBand>& bands,
                                       : last && shares.blank)
                         out.blank(place);
                 } else if (place.role != Role::Adult || last) {
-                    putRole(out, items, place, most);
+                    putRole(out, items, place, most, grouped);
                 }
             }
         }

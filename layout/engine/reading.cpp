@@ -1,6 +1,7 @@
 #include "layout/engine/reading.h"
 
 #include <algorithm>
+#include <map>
 #include <numeric>
 #include <set>
 
@@ -78,9 +79,38 @@ std::vector<int> rowFirstOrder(const std::vector<GridRect>& cells)
     return order;
 }
 
-int orderInversions(const std::vector<GridRect>& cells)
+int orderInversions(const std::vector<GridRect>& cells, const std::vector<int>& groups)
 {
-    const std::vector<int> order = rowFirstOrder(cells);
+    std::vector<GridRect> blocks;
+    std::vector<std::vector<std::size_t>> members;
+    std::map<std::pair<int, int>, std::size_t> places; // of page and group
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const auto [at, isNew] = places.try_emplace({cells[i].page, groups[i]}, blocks.size());
+        if (isNew || groups[i] == 0) {
+            at->second = blocks.size();
+            blocks.push_back(cells[i]);
+            members.push_back({i});
+            continue;
+        }
+        GridRect& block = blocks[at->second];
+        const GridRect& cell = cells[i];
+        const int right = std::max(block.x + block.w, cell.x + cell.w);
+        const int bottom = std::max(block.y + block.h, cell.y + cell.h);
+        block.x = std::min(block.x, cell.x);
+        block.y = std::min(block.y, cell.y);
+        block.w = right - block.x;
+        block.h = bottom - block.y;
+        members[at->second].push_back(i);
+    }
+    std::vector<std::size_t> order;
+    for (const int block : rowFirstOrder(blocks)) {
+        const auto& inside = members[std::size_t(block)];
+        std::vector<GridRect> own;
+        for (const std::size_t i : inside)
+            own.push_back(cells[i]);
+        for (const int k : rowFirstOrder(own))
+            order.push_back(inside[std::size_t(k)]);
+    }
     int count = 0;
     for (std::size_t a = 0; a < order.size(); ++a)
         for (std::size_t b = a + 1; b < order.size(); ++b)

@@ -10,7 +10,10 @@ namespace wainscot::engine {
 [[nodiscard]] std::vector<int> rowFirstOrder(const std::vector<GridRect>& cells);
 
 // Pairs of `cells`, given in the intended order, that a row-first reader meets the wrong way round.
-[[nodiscard]] int orderInversions(const std::vector<GridRect>& cells);
+// `groups` (0 = alone) are read as one piece each, then within: nobody reads three days' labels
+// before the first day.
+[[nodiscard]] int orderInversions(
+    const std::vector<GridRect>& cells, const std::vector<int>& groups);
 
 // Columns at which something begins, counted once each.
 [[nodiscard]] int leftEdges(const std::vector<GridRect>& cells);

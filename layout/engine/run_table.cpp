@@ -90,12 +90,30 @@ int RunTable::bandInside(int first, int last) const
     return -1;
 }
 
-// One whole row of white parts two groups that lie one above the other.
+// One whole row of white parts two groups, and two bands, that lie one above the other.
 int RunTable::gapRows(int split) const
 {
+    if (m_leaves.piece(split).item.wish.bandBefore)
+        return 1;
     const int above = m_leaves.piece(split - 1).item.group;
     const int below = m_leaves.piece(split).item.group;
     return above > 0 && below > 0 && above != below ? 1 : 0;
+}
+
+// Side by side, two stacks of one kind read ambiguously; where a group ends, nobody can be misled.
+Cost RunTable::stackExtra(int split) const
+{
+    const int left = m_leaves.piece(split - 1).item.group;
+    return left == m_leaves.piece(split).item.group ? m_stackExtra : 0;
+}
+
+int RunTable::widest(int first, int last) const
+{
+    const int asked = m_leaves.piece(first).item.wish.blockColumns;
+    const bool starts =
+        first == 0 || m_leaves.piece(first - 1).item.group != m_leaves.piece(first).item.group;
+    const int columns = m_leaves.page().columns;
+    return asked > 0 && starts && wholeGroup(first, last) ? std::min(asked, columns) : columns;
 }
 
 const RunTable::Slot* RunTable::slot(int first, int last, int q) const
@@ -151,9 +169,11 @@ void RunTable::fillRun(int first, int last, Scratch& scratch)
     m_slots.resize(m_slots.size() + std::size_t(m_spans.count()));
     const int cells = m_cells[std::size_t(last)] - m_cells[std::size_t(first)];
     const bool banded = bandInside(first, last) >= 0;
+    const int most = widest(first, last);
     for (int q = 0; q < m_spans.count(); ++q) {
         const auto span = m_spans.span(q);
-        if (cells > span.w * m_rows || (banded && span.w != m_leaves.page().columns))
+        if (span.w > most || cells > span.w * m_rows
+            || (banded && span.w != m_leaves.page().columns))
             continue;
         if (last - first == 1) {
             scratch.faces[Plain] = m_leaves.costs(first, span.x, span.w);
@@ -248,7 +268,7 @@ void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
                     plain,
                     ambiguous,
                     price,
-                    m_stackExtra,
+                    stackExtra(split),
                     count});
         }
     }
@@ -418,7 +438,7 @@ void RunTable::buildRow(Node& out, Cost value, Face which) const
                 const Cost leftCost = face(left, oneLeft, lead, h);
                 for (const Face next : {Plain, Stack, StackRow}) {
                     const Cost rightCost = face(right, out.last - split == 1, next, h);
-                    const Cost extra = lead == Stack && next != Plain ? m_stackExtra : 0;
+                    const Cost extra = lead == Stack && next != Plain ? stackExtra(split) : 0;
                     if (leftCost >= kNever || rightCost >= kNever
                         || leftCost + rightCost + extra + m_system.prices[c] != value)
                         continue;

@@ -60,6 +60,8 @@ private:
     [[nodiscard]] bool wholeGroup(int first, int last) const;
     [[nodiscard]] int bandInside(int first, int last) const; // first band start inside, or -1
     [[nodiscard]] int gapRows(int split) const;
+    [[nodiscard]] Cost stackExtra(int split) const;
+    [[nodiscard]] int widest(int first, int last) const; // columns the run may have
     [[nodiscard]] const Slot* slot(int first, int last, int q) const;
     [[nodiscard]] Cost face(const Slot* slot, bool single, Face which, int h) const;
     [[nodiscard]] const Cost* row(const Slot* slot, bool single, Face which) const;

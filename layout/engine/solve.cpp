@@ -74,12 +74,18 @@ double scoreOf(const Arrangement& arrangement, const PageSpec& page)
     return score + weights.inversion * arrangement.orderInversions;
 }
 
-int inversionsOf(const Arrangement& arrangement)
+int inversionsOf(const Arrangement& arrangement, const std::vector<Piece>& pieces)
 {
+    std::map<ItemId, int> groupOf;
+    for (const Piece& piece : pieces)
+        groupOf[piece.item.id] = piece.item.group;
     std::vector<GridRect> cells;
-    for (const Placement& one : arrangement.items)
+    std::vector<int> groups;
+    for (const Placement& one : arrangement.items) {
         cells.push_back(one.at);
-    return orderInversions(cells);
+        groups.push_back(groupOf[one.id]);
+    }
+    return orderInversions(cells, groups);
 }
 
 Candidate tryOne(const Job& job, const ColumnSystem& system, LeafTable& leaves)
@@ -101,7 +107,7 @@ Candidate tryOne(const Job& job, const ColumnSystem& system, LeafTable& leaves)
         out.breaks.emplace_back(found.pages[p].first, found.pages[p].last);
     }
     arrangement.cost.white += Cost(found.pages.size()) * toCost(leaves.weights().page);
-    arrangement.orderInversions = inversionsOf(arrangement);
+    arrangement.orderInversions = inversionsOf(arrangement, job.pieces);
     out.score = scoreOf(arrangement, page);
     return out;
 }
@@ -158,7 +164,7 @@ void refine(
         out.cost.alignment += cost.alignment;
         out.cost.stability += cost.stability;
     }
-    out.orderInversions = inversionsOf(out);
+    out.orderInversions = inversionsOf(out, job.pieces);
     whole.arrangement = std::move(out);
 }
 
