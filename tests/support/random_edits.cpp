@@ -1,0 +1,210 @@
+#include "tests/support/random_edits.h"
+
+#include <QStringList>
+
+namespace wainscot {
+
+namespace {
+
+template <class T> const T& someOf(const Table<T>& table, int number)
+{
+    auto at = table.rows().begin();
+    std::advance(at, number % int(table.size()));
+    return at->second;
+}
+
+} // namespace
+
+int RandomEdits::number(int from, int to)
+{
+    return std::uniform_int_distribution<int>(from, to)(m_random);
+}
+
+QString RandomEdits::words()
+{
+    static const QStringList some{QStringLiteral("the sno wuz cold"),
+        QStringLiteral(""),
+        QStringLiteral("line one\nline two"),
+        QStringLiteral("\u5c0f\u96e8\u8bf4"),
+        QStringLiteral("\u0645\u0631\u062d\u0628\u0627"),
+        QStringLiteral("it's \"big\"; DROP TABLE"),
+        QStringLiteral("\U0001F40C slow")};
+    return some.at(number(0, int(some.size()) - 1));
+}
+
+Edit RandomEdits::next(const Book& book)
+{
+    EditBuilder edit(book, QStringLiteral("Step"), number(0, 3) == 0 ? number(1, 2) : 0);
+    step(edit, book);
+    return edit.take();
+}
+
+void RandomEdits::step(EditBuilder& edit, const Book& book)
+{
+    if (book.children.isEmpty() || book.experiences.isEmpty()) {
+        addPeople(edit, book);
+        addExperience(edit, book);
+        return;
+    }
+    switch (number(0, 9)) {
+    case 0:
+        addPeople(edit, book);
+        break;
+    case 1:
+        addExperience(edit, book);
+        break;
+    case 2:
+    case 3:
+    case 4:
+        addToExperience(edit, book);
+        break;
+    case 5:
+    case 6:
+        addToWall(edit, book);
+        break;
+    case 7:
+        removePiece(edit, book);
+        break;
+    default:
+        change(edit, book);
+    }
+}
+
+void RandomEdits::addPeople(EditBuilder& edit, const Book& book)
+{
+    for (int i = number(1, 3); i > 0; --i) {
+        Child child;
+        child.id = edit.newId<Child>();
+        child.name = words() + QString::number(child.id.number());
+        child.permissions = Permissions::fromBits(unsigned(number(0, (1 << 20) - 1)));
+        if (number(0, 1) == 1)
+            child.born = BirthDate{2020, number(1, 12), number(0, 28)};
+        edit.put(child);
+    }
+    BookInfo info = book.info;
+    info.title = words();
+    edit.setInfo(info);
+}
+
+void RandomEdits::addExperience(EditBuilder& edit, const Book& /*book*/)
+{
+    PromptSet prompts = defaultPromptSet();
+    prompts.id = edit.newId<PromptSet>();
+    prompts.prompts.resize(std::size_t(number(0, 3)));
+    edit.put(prompts);
+    Experience experience;
+    experience.id = edit.newId<Experience>();
+    experience.title = words();
+    experience.on = QDate(2025, number(1, 12), number(1, 28));
+    experience.context = words();
+    if (number(0, 1) == 1)
+        experience.promptSet = prompts.id;
+    edit.put(experience);
+}
+
+void RandomEdits::addToExperience(EditBuilder& edit, const Book& book)
+{
+    const ExperienceId experience = someOf(book.experiences, number(0, 99)).id;
+    const ChildId child = someOf(book.children, number(0, 99)).id;
+    Quote quote;
+    quote.id = edit.newId<Quote>();
+    quote.experience = experience;
+    quote.child = child;
+    quote.words = words();
+    quote.telling = Telling(number(0, 4));
+    quote.dictation = Dictation(number(0, 1));
+    quote.readBack = number(0, 1) == 1;
+    quote.stars = number(0, 3);
+    Group group{edit.newId<Group>(), experience, words(), {quote.id}};
+    Meeting meeting{edit.newId<Meeting>(), experience, QDate(2025, 11, 3), words(), {group.id}};
+    if (number(0, 1) == 1)
+        quote.meeting = meeting.id;
+    edit.put(quote);
+    edit.put(group);
+    edit.put(meeting);
+    Observation observation{edit.newId<Observation>(), experience, words(), {child}, {}};
+    if (number(0, 1) == 1) {
+        observation.at = QDateTime(QDate(2025, 11, 3), QTime(9, 5, 0, 7), Qt::OffsetFromUTC, 3600);
+    }
+    edit.put(observation);
+    addPicture(edit, experience, child);
+}
+
+void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId child)
+{
+    Picture picture;
+    picture.id = edit.newId<Picture>();
+    picture.experience = experience;
+    picture.kind = PictureKind(number(0, 1));
+    picture.sha256 = QString(64, QLatin1Char('a'));
+    picture.format = QStringLiteral("jpeg");
+    picture.fileName = words();
+    picture.size = {4000, 3000};
+    picture.orientation = number(1, 8);
+    picture.people = People{number(0, 1) == 1, {child}};
+    if (number(0, 1) == 1)
+        picture.captured = CaptureTime{QDateTime(QDate(2025, 11, 3), QTime(10, 2)), 60};
+    if (number(0, 1) == 1)
+        picture.mustStay = RectFraction{0.1, 1.0 / 3, 0.25, 0.5};
+    edit.put(picture);
+}
+
+void RandomEdits::addToWall(EditBuilder& edit, const Book& book)
+{
+    Display display;
+    display.id = edit.newId<Display>();
+    display.experience = someOf(book.experiences, number(0, 99)).id;
+    display.name = words();
+    display.audience = Audience(number(0, 3));
+    display.panelSize = {inches(24), inches(36)};
+    edit.put(display);
+    const Panel panel{edit.newId<Panel>(), display.id, 1};
+    edit.put(panel);
+    for (int i = number(0, 3); i > 0; --i) {
+        Piece piece;
+        piece.id = edit.newId<Piece>();
+        piece.panel = panel.id;
+        piece.kind = PieceKind(number(0, 10));
+        if (!book.quotes.isEmpty())
+            piece.quote = someOf(book.quotes, number(0, 99)).id;
+        if (!book.pictures.isEmpty())
+            piece.picture = someOf(book.pictures, number(0, 99)).id;
+        piece.text = words();
+        piece.cell = {Mm(number(0, 100) / 3.0), Mm(10), Mm(100.1), Mm(50)};
+        piece.framing = {{0.3, 0.7}, 1.5};
+        edit.put(piece);
+    }
+}
+
+void RandomEdits::change(EditBuilder& edit, const Book& book)
+{
+    if (!book.quotes.isEmpty()) {
+        Quote quote = someOf(book.quotes, number(0, 99));
+        quote.words = words();
+        edit.put(quote);
+    }
+    if (!book.pieces.isEmpty()) {
+        Piece piece = someOf(book.pieces, number(0, 99));
+        piece.cell = piece.cell.movedBy(Mm(number(-2, 2)), Mm(0));
+        piece.pinned = number(0, 1) == 1;
+        edit.put(piece);
+    }
+    Child child = someOf(book.children, number(0, 99));
+    child.shownAs = words();
+    edit.put(child);
+}
+
+void RandomEdits::removePiece(EditBuilder& edit, const Book& book)
+{
+    if (!book.pieces.isEmpty())
+        edit.remove<Piece>(someOf(book.pieces, number(0, 99)).id);
+    if (!book.observations.isEmpty())
+        edit.remove<Observation>(someOf(book.observations, number(0, 99)).id);
+    if (!book.meetings.isEmpty()) {
+        Meeting meeting = someOf(book.meetings, number(0, 99));
+        meeting.groups.clear();
+        edit.put(meeting);
+    }
+}
+
+} // namespace wainscot

@@ -1,0 +1,119 @@
+// Books of earlier versions come up to date; those of later ones stay closed.
+#include "core/store/book_store.h"
+
+#include <QFile>
+#include <QSqlDatabase>
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace wainscot {
+
+namespace {
+
+const QLatin1String kConnection("by hand");
+
+// Works on a book's file past the program.
+void byHand(const QString& file, const QStringList& statements)
+{
+    {
+        QSqlDatabase db = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), kConnection);
+        db.setDatabaseName(file);
+        ASSERT_TRUE(db.open());
+        for (const QString& statement : statements) {
+            if (statement.trimmed().isEmpty())
+                continue;
+            QSqlQuery query(db);
+            ASSERT_TRUE(query.exec(statement)) << query.lastError().text().toStdString();
+        }
+        db.close();
+    }
+    QSqlDatabase::removeDatabase(kConnection);
+}
+
+QStringList statementsOf(const QString& name)
+{
+    QFile file(QStringLiteral(WAINSCOT_TEST_DATA "/store/") + name);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    return QString::fromUtf8(file.readAll()).split(QStringLiteral(";\n"), Qt::SkipEmptyParts);
+}
+
+class EarlierBook : public ::testing::Test {
+protected:
+    [[nodiscard]] QString file() const { return m_place.filePath(QStringLiteral("book.wainscot")); }
+    QTemporaryDir m_place;
+};
+
+TEST_F(EarlierBook, OfVersion1OpensWithAllItHolds)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
+    auto store = BookStore::open(file());
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    const Book& book = (*store)->book();
+    EXPECT_EQ(book.info.title, QStringLiteral("Otters 2024"));
+    ASSERT_EQ(book.children.size(), 2U);
+    EXPECT_TRUE(
+        book.children.find(ChildId(7))->permissions.allows(Permission::Photo, Audience::Classroom));
+    EXPECT_EQ(book.promptSets.find(PromptSetId(1))->prompts.size(), 1U);
+    EXPECT_EQ(book.quotes.find(QuoteId(3))->words, QStringLiteral("it is all wobly"));
+    EXPECT_EQ(book.groups.find(GroupId(1))->quotes, std::vector{QuoteId(3)});
+    EXPECT_EQ(book.children.lastNumber(), 7);
+}
+
+TEST_F(EarlierBook, OfVersion1IsFullyUpToDateAfterwards)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
+    ASSERT_TRUE(BookStore::open(file()).ok());
+    auto store = BookStore::open(file(), Access::ReadOnly);
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    EXPECT_EQ((*store)->book().children.size(), 2U);
+}
+
+TEST_F(EarlierBook, CannotBeBroughtUpToDateWhileOnlyReading)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
+    const auto store = BookStore::open(file(), Access::ReadOnly);
+    ASSERT_FALSE(store.ok());
+    EXPECT_EQ(store.error().code, ErrorCode::CannotRead);
+}
+
+TEST_F(EarlierBook, OrRatherALaterOneStaysClosedAndUntouched)
+{
+    ASSERT_TRUE(BookStore::create(m_place.path(), {QStringLiteral("Later"), {}}).ok());
+    byHand(file(), {QStringLiteral("PRAGMA user_version = 99")});
+    QFile before(file());
+    ASSERT_TRUE(before.open(QIODevice::ReadOnly));
+    const QByteArray bytes = before.readAll();
+    const auto store = BookStore::open(file());
+    ASSERT_FALSE(store.ok());
+    EXPECT_EQ(store.error().code, ErrorCode::TooNew);
+    before.seek(0);
+    EXPECT_EQ(before.readAll(), bytes);
+}
+
+TEST_F(EarlierBook, OfAnotherProgramIsNoBook)
+{
+    byHand(file(), {QStringLiteral("CREATE TABLE recipes (name TEXT)")});
+    const auto store = BookStore::open(file());
+    ASSERT_FALSE(store.ok());
+    EXPECT_EQ(store.error().code, ErrorCode::Damaged);
+    EXPECT_EQ(store.error().detail, QStringLiteral("it is not a book of this program"));
+}
+
+TEST_F(EarlierBook, WithARowThatMakesNoSenseSaysWhich)
+{
+    ASSERT_TRUE(BookStore::create(m_place.path(), {QStringLiteral("Odd"), {}}).ok());
+    byHand(file(),
+        {QStringLiteral("INSERT INTO displays VALUES (4, NULL, 'Hall', 'martians', 1, 1, 1, '', "
+                        "'', '', '')")});
+    const auto store = BookStore::open(file());
+    ASSERT_FALSE(store.ok());
+    EXPECT_EQ(store.error().code, ErrorCode::Damaged);
+    EXPECT_EQ(store.error().detail, QStringLiteral("row 4 of displays makes no sense"));
+}
+
+} // namespace
+
+} // namespace wainscot
