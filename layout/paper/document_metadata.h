@@ -1,0 +1,21 @@
+// What a file says about itself: title, language, dates and the colours its numbers mean. Nothing
+// else: no program, no person, no path.
+#pragma once
+
+#include <QDateTime>
+#include <QString>
+
+#include <qpdf/QPDF.hh>
+
+namespace wainscot::pdf {
+
+struct DocumentFacts {
+    QString title;
+    QString language; // BCP 47
+    QDateTime created; // invalid = none
+    bool archival = true; // declares PDF/A part 2, level U
+};
+
+void writeMetadata(QPDF& file, const DocumentFacts& facts);
+
+} // namespace wainscot::pdf

@@ -1,0 +1,199 @@
+#include "layout/paper/font_face.h"
+
+#include "layout/paper/cff_charset.h"
+
+#include <array>
+#include <hb-ot.h>
+#include <hb-subset.h>
+
+namespace wainscot::pdf {
+
+namespace {
+
+template <class T, void (*destroy)(T*)> struct Destroy {
+    void operator()(T* object) const { destroy(object); }
+};
+using Blob = std::unique_ptr<hb_blob_t, Destroy<hb_blob_t, hb_blob_destroy>>;
+using Face = std::unique_ptr<hb_face_t, Destroy<hb_face_t, hb_face_destroy>>;
+using Input =
+    std::unique_ptr<hb_subset_input_t, Destroy<hb_subset_input_t, hb_subset_input_destroy>>;
+
+// Hands one table of the font to HarfBuzz, which keeps it as long as it needs it.
+hb_blob_t* tableOf(hb_face_t* /*face*/, hb_tag_t tag, void* font)
+{
+    std::array<char, 5> name{};
+    hb_tag_to_string(tag, name.data());
+    auto* bytes = new QByteArray(static_cast<const QRawFont*>(font)->fontTable(name.data()));
+    if (bytes->isEmpty()) {
+        delete bytes;
+        return hb_blob_get_empty();
+    }
+    return hb_blob_create(bytes->constData(),
+        static_cast<unsigned>(bytes->size()),
+        HB_MEMORY_MODE_READONLY,
+        bytes,
+        [](void* kept) { delete static_cast<QByteArray*>(kept); });
+}
+
+std::string bytesOf(hb_blob_t* blob)
+{
+    unsigned length = 0;
+    const char* data = hb_blob_get_data(blob, &length);
+    return data == nullptr ? std::string() : std::string(data, length);
+}
+
+bool has(const QRawFont& font, const char* table)
+{
+    return !font.fontTable(table).isEmpty();
+}
+
+// A PDF shows glyphs by number and brings its own text, so all that maps letters, positions or
+// names can stay out.
+constexpr std::array kDropped{"GSUB",
+    "GPOS",
+    "GDEF",
+    "name",
+    "post",
+    "cmap",
+    "OS/2",
+    "VORG",
+    "vhea",
+    "vmtx",
+    "DSIG",
+    "gasp",
+    "hdmx",
+    "VDMX",
+    "LTSH",
+    "kern",
+    "STAT",
+    "MATH",
+    "BASE"};
+
+} // namespace
+
+FontFace::FontFace(const QRawFont& font)
+    : m_font(font)
+    , m_face(hb_face_create_for_tables(tableOf, &m_font, nullptr), hb_face_destroy)
+    , m_scaled(hb_font_create(m_face.get()), hb_font_destroy)
+{
+    const auto em = static_cast<int>(hb_face_get_upem(m_face.get()));
+    hb_font_set_scale(m_scaled.get(), em, em);
+    // An instance of a variable font cannot be told from its tables, so its outlines could differ
+    // from the ones that were laid out.
+    m_embeddable = !has(m_font, "fvar") && (has(m_font, "glyf") || has(m_font, "CFF "));
+    if (!has(m_font, "CFF "))
+        return;
+    const std::optional<CffCharset> charset = readCffCharset(m_font.fontTable("CFF "));
+    m_embeddable = m_embeddable && charset.has_value();
+    m_outlines = charset && charset->cidKeyed ? Outlines::CffByCid : Outlines::CffByGlyph;
+    if (charset)
+        m_cids = charset->cidOfGlyph;
+}
+
+FontFace::~FontFace() = default;
+
+std::uint16_t FontFace::codeOf(quint32 glyph) const
+{
+    if (m_outlines == Outlines::CffByCid)
+        return glyph < m_cids.size() ? m_cids[glyph] : std::uint16_t(0);
+    return static_cast<std::uint16_t>(glyph);
+}
+
+double FontFace::advance(quint32 glyph) const
+{
+    return hb_font_get_glyph_h_advance(m_scaled.get(), glyph) * 1000.0
+        / hb_face_get_upem(m_face.get());
+}
+
+quint32 FontFace::glyphOf(char32_t letter) const
+{
+    hb_codepoint_t glyph = 0;
+    return hb_font_get_nominal_glyph(m_scaled.get(), letter, &glyph) != 0 ? glyph : 0;
+}
+
+FaceMeasures FontFace::measures() const
+{
+    const double scale = 1000.0 / hb_face_get_upem(m_face.get());
+    const auto metric = [&](hb_ot_metrics_tag_t tag) {
+        hb_position_t value = 0;
+        hb_ot_metrics_get_position_with_fallback(m_scaled.get(), tag, &value);
+        return value * scale;
+    };
+    FaceMeasures measures;
+    measures.ascent = metric(HB_OT_METRICS_TAG_HORIZONTAL_ASCENDER);
+    measures.descent = metric(HB_OT_METRICS_TAG_HORIZONTAL_DESCENDER);
+    measures.capHeight = metric(HB_OT_METRICS_TAG_CAP_HEIGHT);
+    const QByteArray head = m_font.fontTable("head");
+    const QByteArray post = m_font.fontTable("post");
+    const auto word = [](const QByteArray& table, qsizetype at) {
+        if (at + 1 >= table.size())
+            return 0;
+        return static_cast<int>(static_cast<std::int16_t>(
+            static_cast<std::uint8_t>(table[at]) << 8 | static_cast<std::uint8_t>(table[at + 1])));
+    };
+    measures.left = word(head, 36) * scale; // xMin, yMin, xMax, yMax
+    measures.bottom = word(head, 38) * scale;
+    measures.right = word(head, 40) * scale;
+    measures.top = word(head, 42) * scale;
+    measures.italicAngle = word(post, 4); // whole degrees of a 16.16 number
+    return measures;
+}
+
+std::string FontFace::postScriptName() const
+{
+    std::array<char, 64> name{};
+    unsigned length = name.size();
+    hb_ot_name_get_utf8(
+        m_face.get(), HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &length, name.data());
+    std::string clean;
+    for (const char c : std::string(name.data())) {
+        const bool plain =
+            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
+        if (plain)
+            clean += c;
+    }
+    return clean.empty() ? "Face" : clean;
+}
+
+bool FontFace::standsFor(quint32 glyph, const QString& text)
+{
+    Meaning& meaning = m_used[glyph];
+    if (meaning.firm)
+        return meaning.text == text;
+    meaning = {text, true};
+    return true;
+}
+
+void FontFace::uses(quint32 glyph, const QString& text)
+{
+    Meaning& meaning = m_used[glyph];
+    if (meaning.text.isEmpty())
+        meaning.text = text;
+}
+
+std::string FontFace::subset() const
+{
+    const Input input(hb_subset_input_create_or_fail());
+    if (input == nullptr)
+        return {};
+    hb_set_t* glyphs = hb_subset_input_glyph_set(input.get());
+    hb_set_add(glyphs, 0);
+    for (const auto& [glyph, meaning] : m_used)
+        hb_set_add(glyphs, glyph);
+    hb_set_t* dropped = hb_subset_input_set(input.get(), HB_SUBSET_SETS_DROP_TABLE_TAG);
+    for (const char* table : kDropped)
+        hb_set_add(dropped, hb_tag_from_string(table, 4));
+    unsigned flags = HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE;
+    if (m_outlines != Outlines::CffByCid)
+        flags |= HB_SUBSET_FLAGS_RETAIN_GIDS;
+    hb_subset_input_set_flags(input.get(), flags);
+    const Face part(hb_subset_or_fail(m_face.get(), input.get()));
+    if (part == nullptr)
+        return {};
+    const Blob blob(m_outlines == Outlines::TrueType
+            ? hb_face_reference_blob(part.get())
+            : hb_face_reference_table(part.get(), HB_TAG('C', 'F', 'F', ' ')));
+    return bytesOf(blob.get());
+}
+
+} // namespace wainscot::pdf

@@ -1,0 +1,358 @@
+#include "layout/paper/page_content.h"
+
+#include "layout/paper/pdf_syntax.h"
+#include "layout/paper/text_words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wainscot::pdf {
+
+namespace {
+
+using Handle = QPDFObjectHandle;
+
+// Glyphs nearer than this to where the font's own widths put them are not moved: 0.0035 mm, a sixth
+// of a dot at 1200 dpi. The error does not add up.
+constexpr double kNudgePt = 0.01;
+
+const char* typeOf(Role role)
+{
+    switch (role) {
+    case Role::Document:
+        return "Sect";
+    case Role::Heading1:
+        return "H1";
+    case Role::Heading2:
+        return "H2";
+    case Role::Paragraph:
+        return "P";
+    case Role::Quote:
+        return "BlockQuote";
+    case Role::Figure:
+        return "Figure";
+    case Role::Caption:
+        return "Caption";
+    }
+    return "P";
+}
+
+} // namespace
+
+PageContent::PageContent(SharedObjects shared, SizeMm media, PointMm origin, Mm bleed)
+    : m_shared(shared)
+    , m_media(media)
+    , m_origin(origin)
+    , m_bleed(bleed)
+    , m_resources(Handle::parse("<< /Font << >> /XObject << >> >>"))
+{
+}
+
+void PageContent::tagInto(StructureTree& tree, Node parent, int page)
+{
+    m_tree = &tree;
+    m_parent = parent;
+    m_page = page;
+}
+
+std::string PageContent::x(Mm onPanel) const
+{
+    return points(onPanel + m_origin.x);
+}
+
+std::string PageContent::y(Mm onPanel) const
+{
+    return points(m_media.height - m_origin.y - onPanel);
+}
+
+std::string PageContent::box(const RectMm& r) const
+{
+    return x(r.x) + " " + y(r.bottom()) + " " + points(r.width) + " " + points(r.height);
+}
+
+void PageContent::addElements(const DisplayList& list)
+{
+    m_nodes.assign(list.elements.size(), m_parent);
+    m_paragraphs.clear();
+    if (m_tree == nullptr)
+        return;
+    for (std::size_t i = 1; i < list.elements.size(); ++i) {
+        const Element& element = list.elements[i];
+        StructureTree::Properties properties{
+            typeOf(element.role), element.language, element.alternative, {}, {}};
+        if (element.role == Role::Figure) {
+            const RectMm& b = element.bounds;
+            properties.box =
+                "[" + x(b.x) + " " + y(b.bottom()) + " " + x(b.right()) + " " + y(b.y) + "]";
+        }
+        const auto parent = static_cast<std::size_t>(std::max(element.parent, 0));
+        m_nodes[i] = m_tree->add(m_nodes[parent], std::move(properties));
+    }
+}
+
+// Quotes and whole documents group other elements; their own words stand in a paragraph.
+PageContent::Node PageContent::contentNode(int element)
+{
+    const Node node = m_nodes[static_cast<std::size_t>(element)];
+    const std::string& type = m_tree->typeOf(node);
+    if (type != "BlockQuote" && type != "Sect" && type != "Document")
+        return node;
+    const auto [at, isNew] = m_paragraphs.try_emplace(element, 0);
+    if (isNew)
+        at->second = m_tree->addInline(node, {"P", {}, {}, {}, {}});
+    return at->second;
+}
+
+void PageContent::leave()
+{
+    if (m_inside != Inside::Nothing)
+        m_stream += "EMC\n";
+    m_inside = Inside::Nothing;
+}
+
+void PageContent::enterArtifact(const char* kind)
+{
+    if (m_inside == Inside::Artifact)
+        return;
+    leave();
+    if (m_tree == nullptr)
+        return;
+    m_stream += std::string("/Artifact <</Type /") + kind + ">> BDC\n";
+    m_inside = Inside::Artifact;
+}
+
+void PageContent::enter(int element)
+{
+    if (m_tree == nullptr)
+        return leave();
+    if (element < 0)
+        return enterArtifact("Layout");
+    if (m_inside == Inside::Element && m_element == element)
+        return;
+    leave();
+    const Node node = contentNode(element);
+    m_stream += "/" + m_tree->typeOf(node) + " <</MCID "
+        + std::to_string(m_tree->addContent(node, m_page)) + ">> BDC\n";
+    m_inside = Inside::Element;
+    m_element = element;
+}
+
+// A word inside an element closes the element's own content first: a replacement text inside marked
+// content makes some readers lose the rest of it.
+void PageContent::enterSpan(int element, const QString& text)
+{
+    leave();
+    m_stream += "/Span <<";
+    if (m_tree != nullptr && element >= 0) {
+        const Node span = m_tree->addInline(contentNode(element), {"Span", {}, {}, text, {}});
+        m_stream += "/MCID " + std::to_string(m_tree->addContent(span, m_page)) + " ";
+    }
+    m_stream += "/ActualText " + textString(text) + ">> BDC\n";
+    m_inside = Inside::Span;
+}
+
+void PageContent::play(const DisplayList& list)
+{
+    addElements(list);
+    for (const Mark& mark : list.marks) {
+        if (const auto* run = std::get_if<GlyphRun>(&mark.shape)) {
+            draw(*run, mark.element);
+            continue;
+        }
+        enter(mark.element);
+        if (const auto* rect = std::get_if<Fill>(&mark.shape))
+            draw(*rect, list.size);
+        else if (const auto* picture = std::get_if<PlacedPicture>(&mark.shape))
+            draw(*picture, list.size);
+    }
+    leave();
+}
+
+void PageContent::setColour(QRgb colour)
+{
+    if (colour == m_colour)
+        return;
+    m_stream += rgb(colour) + " rg\n";
+    m_colour = colour;
+}
+
+void PageContent::draw(const Fill& fill, SizeMm panel)
+{
+    if (qAlpha(fill.colour) == 0 || fill.rect.isEmpty())
+        return;
+    setColour(fill.colour);
+    m_stream += box(bledOut(fill.rect, panel, m_bleed)) + " re f\n";
+}
+
+void PageContent::draw(const PlacedPicture& picture, SizeMm panel)
+{
+    const int index = m_shared.plan.indexOf(picture);
+    const std::string name = "/Im" + std::to_string(index + 1);
+    m_resources.getKey("/XObject")
+        .replaceKey(name, m_shared.pictures[static_cast<std::size_t>(index)]);
+    const RectMm area = bledOut(picture.place, panel, m_bleed);
+    RectMm place = picture.place;
+    m_stream += "q ";
+    if (!(area == place)) {
+        // There are no pixels beyond the part that may be seen, so into the bleed the picture is
+        // enlarged a little instead, keeping its shape.
+        place = covering(area, place.size());
+        m_stream += box(area) + " re W n ";
+    }
+    m_stream += points(place.width) + " 0 0 " + points(place.height) + " " + x(place.x) + " "
+        + y(place.bottom()) + " cm " + name + " Do Q\n";
+}
+
+void PageContent::draw(const GlyphRun& run, int element)
+{
+    if (run.glyphs.empty())
+        return;
+    FontObjects::Entry& font = m_shared.fonts.entry(run.font);
+    m_resources.getKey("/Font").replaceKey(font.name, font.object);
+    const auto begin = [&] {
+        setColour(run.colour);
+        m_stream += "BT " + font.name + " " + number(run.sizeUnits / kUnitsPerPt) + " Tf\n";
+    };
+    std::vector<int> pending; // glyphs of plain words in a row
+    const auto flush = [&] {
+        if (pending.empty())
+            return;
+        enter(element);
+        begin();
+        showGlyphs(run, font.face, pending);
+        m_stream += "ET\n";
+        pending.clear();
+    };
+    for (const Word& word : wordsOf(run, font.face)) {
+        if (word.plain) {
+            pending.insert(pending.end(), word.glyphs.begin(), word.glyphs.end());
+            continue;
+        }
+        flush();
+        enterSpan(element, word.text);
+        begin();
+        showGlyphs(run, font.face, word.glyphs);
+        m_stream += "ET\n";
+        leave();
+    }
+    flush();
+    if (run.endsLine) {
+        enter(element);
+        begin();
+        showSoftSpace(run, font.face);
+        m_stream += "ET\n";
+    }
+}
+
+void PageContent::showGlyphs(const GlyphRun& run, FontFace& face, const std::vector<int>& glyphs)
+{
+    const double em = run.sizeUnits / kUnitsPerPt;
+    const double left = toPt(run.origin.x + m_origin.x).value();
+    const double base = toPt(m_media.height - m_origin.y - run.origin.y).value();
+    std::string codes;
+    std::string array;
+    double expected = 0; // where the pen is by the font's widths
+    double line = 0;
+    bool open = false;
+    const auto closeCodes = [&] {
+        if (!codes.empty())
+            array += "<" + codes + ">";
+        codes.clear();
+    };
+    const auto closeArray = [&] {
+        closeCodes();
+        if (open)
+            m_stream += "[" + array + "] TJ\n";
+        array.clear();
+    };
+    for (const int index : glyphs) {
+        const QPointF at = run.positions[static_cast<std::size_t>(index)];
+        const double penX = left + at.x() / kUnitsPerPt;
+        const double penY = base - at.y() / kUnitsPerPt;
+        if (!open || std::abs(penY - line) > 1e-4) {
+            closeArray();
+            m_stream += "1 0 0 1 " + number(penX) + " " + number(penY) + " Tm ";
+            open = true;
+            line = penY;
+            expected = penX;
+        } else if (std::abs(penX - expected) > kNudgePt) {
+            closeCodes();
+            array += number((expected - penX) * 1000 / em);
+            expected = penX;
+        }
+        const quint32 glyph = run.glyphs[static_cast<std::size_t>(index)];
+        codes += hexCode(face.codeOf(glyph));
+        expected += face.advance(glyph) / 1000 * em;
+    }
+    closeArray();
+}
+
+// Where a line ends at a space the space itself is not set; without one, a reader of the PDF would
+// join the words on both sides.
+void PageContent::showSoftSpace(const GlyphRun& run, FontFace& face)
+{
+    const quint32 space = face.glyphOf(U' ');
+    const bool alreadyThere =
+        !run.clusters.empty() && run.clusters.back().text.endsWith(QChar::Space);
+    if (space == 0 || alreadyThere || !face.standsFor(space, QStringLiteral(" ")))
+        return;
+    const double em = run.sizeUnits / kUnitsPerPt;
+    const auto [least, most] = std::minmax_element(run.positions.begin(),
+        run.positions.end(),
+        [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
+    double at = 0;
+    if (run.rightToLeft) {
+        at = least->x() / kUnitsPerPt - face.advance(space) / 1000 * em;
+    } else {
+        const auto last = static_cast<std::size_t>(most - run.positions.begin());
+        at = most->x() / kUnitsPerPt + face.advance(run.glyphs[last]) / 1000 * em;
+    }
+    m_stream += "1 0 0 1 " + number(toPt(run.origin.x + m_origin.x).value() + at) + " "
+        + number(toPt(m_media.height - m_origin.y - run.origin.y).value()
+            - run.positions.back().y() / kUnitsPerPt)
+        + " Tm <" + hexCode(face.codeOf(space)) + "> Tj\n";
+}
+
+void PageContent::drawLines(const std::vector<Line>& lines, Pt thickness, QRgb colour)
+{
+    enterArtifact("Page");
+    m_stream += "q " + rgb(colour) + " RG " + number(thickness.value()) + " w\n";
+    for (const Line& line : lines) {
+        m_stream += points(line.from.x) + " " + points(m_media.height - line.from.y) + " m "
+            + points(line.to.x) + " " + points(m_media.height - line.to.y) + " l S\n";
+    }
+    m_stream += "Q\n";
+}
+
+void PageContent::drawRun(const GlyphRun& run)
+{
+    draw(run, -1);
+}
+
+void PageContent::fill(const RectMm& rect, QRgb colour)
+{
+    enterArtifact("Page");
+    setColour(colour);
+    m_stream += box(rect) + " re f\n";
+}
+
+void PageContent::drawForm(const std::string& name,
+    const Handle& form,
+    const RectMm& window,
+    PointMm topLeft,
+    double scale,
+    SizeMm formSize)
+{
+    leave();
+    m_resources.getKey("/XObject").replaceKey(name, form);
+    m_stream += "q " + box(window) + " re W n " + number(scale) + " 0 0 " + number(scale) + " "
+        + x(topLeft.x) + " " + y(topLeft.y + formSize.height * scale) + " cm " + name + " Do Q\n";
+}
+
+std::string PageContent::take()
+{
+    leave();
+    return std::move(m_stream);
+}
+
+} // namespace wainscot::pdf

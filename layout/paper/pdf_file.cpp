@@ -1,0 +1,204 @@
+#include "layout/paper/pdf_file.h"
+
+#include "layout/paper/document_metadata.h"
+#include "layout/paper/output_file.h"
+#include "layout/paper/pdf_syntax.h"
+
+#include <qpdf/QPDFWriter.hh>
+
+namespace wainscot::pdf {
+
+namespace {
+
+using Handle = QPDFObjectHandle;
+
+constexpr Mm kMostBleed{25};
+
+// A rectangle of the media as a box of the page.
+Handle boxOf(const RectMm& rect, SizeMm media)
+{
+    const auto real = [](Mm length) { return Handle::newReal(points(length)); };
+    return Handle::newArray({real(rect.x),
+        real(media.height - rect.bottom()),
+        real(rect.right()),
+        real(media.height - rect.y)});
+}
+
+RectMm whole(SizeMm size)
+{
+    return {Mm(0), Mm(0), size.width, size.height};
+}
+
+std::optional<Error> misuse(
+    const QString& path, const std::vector<DisplayList>& lists, const PaperOptions& options)
+{
+    if (lists.empty())
+        return Error{ErrorCode::WrongUse, path, QStringLiteral("there is no panel to print")};
+    if (options.bleed < Mm(0) || options.bleed > kMostBleed)
+        return Error{ErrorCode::WrongUse,
+            path,
+            QStringLiteral("a bleed is 0 to %1 mm").arg(kMostBleed.value())};
+    for (const DisplayList& list : lists) {
+        if (!pageBoxes(list.size, options.bleed, options.cropMarks).fitsPdf())
+            return Error{ErrorCode::WrongUse,
+                path,
+                QStringLiteral("a page is at most 5080 mm long, with bleed and crop marks")};
+    }
+    return std::nullopt;
+}
+
+PaperOptions completed(PaperOptions options, const DisplayList& first)
+{
+    if (options.title.isEmpty())
+        options.title = first.title;
+    if (options.language.isEmpty())
+        options.language = first.language;
+    return options;
+}
+
+} // namespace
+
+PdfFile::PdfFile(const PaperOptions& options,
+    const PicturePlan& plan,
+    const std::vector<BakedPicture>& pictures,
+    std::shared_ptr<Spool> spool)
+    : m_options(options)
+    , m_plan(plan)
+    , m_fonts(m_pdf)
+    , m_tree(options.language)
+{
+    m_pdf.emptyPDF();
+    for (const BakedPicture& picture : pictures) {
+        m_pictures.push_back(imageObject(m_pdf, picture, spool));
+        m_passedThrough += picture.passedThrough ? 1 : 0;
+    }
+}
+
+Handle PdfFile::addPageObject(SizeMm media, PageContent& content)
+{
+    Handle page = m_pdf.makeIndirectObject(Handle::parse("<< /Type /Page >>"));
+    page.replaceKey("/MediaBox", boxOf(whole(media), media));
+    page.replaceKey("/Resources", content.resources());
+    page.replaceKey("/Contents", Handle::newStream(&m_pdf, content.take()));
+    m_pdf.addPage(page, false);
+    m_pages.push_back(page);
+    return page;
+}
+
+void PdfFile::addPage(const DisplayList& list, bool several)
+{
+    const PageBoxes boxes = pageBoxes(list.size, m_options.bleed, m_options.cropMarks);
+    const int number = static_cast<int>(m_pages.size());
+    PageContent content(shared(), boxes.media, boxes.trim.topLeft(), m_options.bleed);
+    StructureTree::Node parent = StructureTree::kRoot;
+    if (several)
+        parent = m_tree.add(parent, {"Sect", list.language, {}, {}, {}});
+    content.tagInto(m_tree, parent, number);
+    content.play(list);
+    if (m_options.cropMarks)
+        content.drawLines(cropMarks(boxes, m_options.bleed), kCropMarkThickness);
+    Handle page = addPageObject(boxes.media, content);
+    page.replaceKey("/BleedBox", boxOf(boxes.bleed, boxes.media));
+    page.replaceKey("/TrimBox", boxOf(boxes.trim, boxes.media));
+    page.replaceKey("/StructParents", Handle::newInteger(number));
+    page.replaceKey("/Tabs", Handle::newName("/S"));
+}
+
+Handle PdfFile::form(const DisplayList& list)
+{
+    PageContent content(shared(), list.size, {Mm(0), Mm(0)}, Mm(0));
+    content.play(list);
+    Handle form = Handle::newStream(&m_pdf, content.take());
+    Handle dict = form.getDict();
+    dict.replaceKey("/Type", Handle::newName("/XObject"));
+    dict.replaceKey("/Subtype", Handle::newName("/Form"));
+    dict.replaceKey("/BBox", boxOf(whole(list.size), list.size));
+    dict.replaceKey("/Resources", content.resources());
+    return form;
+}
+
+PageContent PdfFile::blankPage(SizeMm size)
+{
+    return PageContent(shared(), size, {Mm(0), Mm(0)}, Mm(0));
+}
+
+void PdfFile::addPage(PageContent content, SizeMm size)
+{
+    addPageObject(size, content);
+}
+
+PaperReport PdfFile::write(const QString& path, const PaperWatch& watch, bool tagged)
+{
+    m_fonts.embed();
+    if (tagged)
+        m_tree.write(m_pdf, m_pages);
+    const bool missing = m_fonts.showsMissingGlyph();
+    // A page that shows the box for a missing letter may not call itself archival (PDFA-2B rules,
+    // clause 6.2.11.8).
+    writeMetadata(m_pdf, {m_options.title, m_options.language, m_options.created, !missing});
+
+    OutputFile out(path, [&watch] { return watch.cancelled(); });
+    out.open();
+    QPDFWriter writer(m_pdf);
+    writer.setOutputPipeline(&out);
+    writer.setMinimumPDFVersion("1.7");
+    writer.setDeterministicID(true);
+    writer.setObjectStreamMode(qpdf_o_generate);
+    writer.setNewlineBeforeEndstream(true);
+    writer.write();
+    out.commit();
+    return {static_cast<int>(m_pages.size()),
+        static_cast<int>(m_pictures.size()),
+        m_passedThrough,
+        out.bytes(),
+        missing};
+}
+
+Result<PaperReport> produce(const QString& path,
+    const std::vector<DisplayList>& lists,
+    PictureSource& source,
+    const PaperOptions& options,
+    const PaperWatch& watch,
+    const std::function<void(PdfFile&)>& build,
+    bool tagged)
+{
+    try {
+        if (std::optional<Error> error = misuse(path, lists, options))
+            return std::move(*error);
+        PicturePlan plan;
+        for (const DisplayList& list : lists)
+            plan.add(list, options.maxResolution);
+        const auto spool = std::make_shared<Spool>(path);
+        QString why;
+        if (!spool->open(why))
+            return Error{ErrorCode::CannotWrite, path, why};
+        Result<std::vector<BakedPicture>> baked =
+            bakeAll(plan, source, options.workers, path, *spool, watch);
+        if (!baked)
+            return baked.error();
+        PdfFile file(completed(options, lists.front()), plan, *baked, spool);
+        build(file);
+        return file.write(path, watch, tagged);
+    } catch (const WriteCancelled&) {
+        return Error{ErrorCode::Cancelled, path, {}};
+    } catch (const WriteFailed& failure) {
+        return Error{ErrorCode::CannotWrite, path, QString::fromUtf8(failure.what())};
+    } catch (const std::exception& failure) {
+        return Error{ErrorCode::Internal, path, QString::fromUtf8(failure.what())};
+    }
+}
+
+Result<PaperReport> writePages(const QString& path,
+    const std::vector<DisplayList>& lists,
+    PictureSource& source,
+    const PaperOptions& options,
+    const PaperWatch& watch)
+{
+    const auto build = [&lists](PdfFile& file) {
+        for (const DisplayList& list : lists)
+            file.addPage(list, lists.size() > 1);
+    };
+    return produce(path, lists, source, options, watch, build, true);
+}
+
+} // namespace wainscot::pdf

@@ -1,0 +1,52 @@
+// Bakes the planned pictures with a few workers into a temporary file, so that memory holds only
+// the pictures being worked on.
+#pragma once
+
+#include "layout/paper/pdf_writer.h"
+#include "layout/paper/picture_plan.h"
+
+#include <QTemporaryFile>
+
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFObjectHandle.hh>
+
+#include <memory>
+#include <vector>
+
+namespace wainscot::pdf {
+
+struct BakedPicture {
+    qint64 offset = 0; // in the spool
+    qint64 length = 0;
+    SizePx size;
+    int components = 3;
+    bool passedThrough = false;
+};
+
+// Compressed pictures on disk. The file has no name and vanishes with the program.
+class Spool {
+public:
+    // In the folder of the file to be written, which needs as much room in any case.
+    explicit Spool(const QString& targetPath);
+    [[nodiscard]] bool open(QString& error);
+    [[nodiscard]] bool append(const QByteArray& bytes, qint64& offset, QString& error);
+    [[nodiscard]] QByteArray read(qint64 offset, qint64 length);
+
+private:
+    QTemporaryFile m_file;
+    qint64 m_end = 0;
+};
+
+// By index in the plan. The first error stops all workers.
+Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
+    PictureSource& source,
+    int workers,
+    const QString& targetPath,
+    Spool& spool,
+    const PaperWatch& watch);
+
+// An image object that reads its data from the spool when the file is written.
+[[nodiscard]] QPDFObjectHandle imageObject(
+    QPDF& file, const BakedPicture& picture, std::shared_ptr<Spool> spool);
+
+} // namespace wainscot::pdf

@@ -1,0 +1,50 @@
+// A panel of any size on small printer paper: parts that overlap, with marks to join them by, and
+// one sheet that shows how they go together.
+#pragma once
+
+#include "layout/paper/pdf_writer.h"
+
+namespace wainscot {
+
+struct SheetOptions {
+    SizeMm paper; // either way round
+    Mm overlap{10}; // of neighbouring parts, 0..50 mm
+    // Paper a printer cannot reach, on every side. 7 mm covers the printers whose manuals were
+    // looked at, save the foot of US Legal in colour lasers (18 mm).
+    Mm margin{7};
+};
+
+struct SheetPlan {
+    SizeMm sheet; // the paper as turned
+    SizeMm part; // what one sheet shows at most: the paper without its margins
+    SizeMm panel;
+    Mm overlap;
+    int columns = 0;
+    int rows = 0;
+    [[nodiscard]] int count() const { return columns * rows; }
+    // The part of the panel on a sheet, counted from the top left; at the far sides the panel ends
+    // before the sheet does.
+    [[nodiscard]] RectMm area(int column, int row) const;
+};
+
+// The way round that needs fewer sheets; upright if both need as many. Each way
+// n = ceil((panel - overlap) / (part - overlap)).
+// WrongUse: margins or overlap leave nothing of the paper, or more than 400 sheets are needed.
+Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options);
+
+// "B3": row by letter from the top, column by number from the left.
+[[nodiscard]] QString sheetName(int column, int row);
+
+// For every panel one sheet that shows how to join them, with a ruler to check the scale by, then
+// its sheets row by row. Bleed and crop marks of the options do not apply: the panel's edge lies
+// inside the sheets. The pages carry no structure; the untiled file is the one to keep.
+//
+// Errors as of writePdf.
+Result<PaperReport> writeSheets(const QString& path,
+    std::span<const PaperPanel> panels,
+    PictureSource& pictures,
+    const PaperOptions& options,
+    const SheetOptions& sheets,
+    const PaperWatch& watch = {});
+
+} // namespace wainscot

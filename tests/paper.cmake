@@ -1,0 +1,11 @@
+add_library(paper_kit STATIC golden/paper_kit.cpp)
+target_link_libraries(paper_kit PUBLIC layout_paper PRIVATE w_options)
+
+wainscot_test(paper_unit unit
+  SOURCES unit/paper_syntax.cpp unit/paper_boxes.cpp unit/paper_sheet_plan.cpp unit/paper_fonts.cpp
+  LINK paper_kit cups)
+wainscot_test(paper_golden golden
+  SOURCES golden/paper_pages.cpp golden/paper_text.cpp golden/paper_pictures.cpp
+    golden/paper_sheets.cpp
+  LINK paper_kit)
+wainscot_test(paper_fault fault SOURCES fault/paper_faults.cpp LINK paper_kit)
