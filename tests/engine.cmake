@@ -8,3 +8,7 @@ target_link_libraries(engine_picture PRIVATE engine_documents)
 wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
+
+# Measured by hand: CPU, memory and growth.
+add_executable(bench_engine bench/engine_bench.cpp)
+target_link_libraries(bench_engine PRIVATE engine_documents)
