@@ -1,0 +1,10 @@
+find_package(ZLIB REQUIRED)
+
+add_library(media_test_pictures STATIC support/media_pictures.cpp)
+target_link_libraries(media_test_pictures PUBLIC w_options Qt6::Gui PRIVATE ZLIB::ZLIB)
+
+add_executable(bench_gather bench/media_gather_bench.cpp)
+target_link_libraries(bench_gather PRIVATE w_options core_media media_test_pictures)
+add_test(NAME bench_gather COMMAND bench_gather --quick)
+set_tests_properties(bench_gather PROPERTIES LABELS bench TIMEOUT 900
+  ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
