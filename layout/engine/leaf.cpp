@@ -7,7 +7,7 @@ namespace wainscot::engine {
 
 namespace {
 
-constexpr double kSmallestPictureGutters = 3; // no picture side below three gutters
+constexpr double kSmallestPictureGutters = 4; // no picture side below four gutters
 constexpr double kLeastPpiShare = 0.55; // a picture may shrink in its cell down to this share
 constexpr double kTouch = 1e-6; // mm; lengths closer than this are the same
 

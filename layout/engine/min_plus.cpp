@@ -10,16 +10,43 @@ namespace wainscot::engine {
 
 namespace {
 
-// One body, compiled twice; integers make both give the same numbers.
+// Each body is compiled twice; whole numbers make both give the same results.
+[[gnu::always_inline]] inline void lesser(Cost* __restrict out, const Cost* a, const Cost* b, int n)
+{
+    for (int k = 0; k < n; ++k)
+        out[k] = std::min(a[k], b[k]);
+}
+
+[[gnu::always_inline]] inline void lower(Cost* __restrict out, const Cost* a, int n)
+{
+    for (int k = 0; k < n; ++k)
+        out[k] = std::min(out[k], a[k]);
+}
+
+[[gnu::always_inline]] inline const Cost* cheapest(
+    const Faces& faces, bool stacks, Cost* scratch, int n)
+{
+    if (faces.stack == nullptr)
+        return faces.plain;
+    lesser(scratch, faces.plain, faces.stackRow, n);
+    if (stacks)
+        lower(scratch, faces.stack, n);
+    return scratch;
+}
+
 [[gnu::always_inline]] inline void stackBody(const StackJob& job)
 {
+    const int uppers = job.rows - job.upperLeast + 1;
+    const int lowers = job.rows - job.lowerLeast + 1;
+    const Cost* upper = cheapest(job.upper, job.upperStacks, job.scratch, uppers);
+    const Cost* below = cheapest(job.lower, true, job.scratch + job.rows + 1, lowers);
     const int last = job.rows - job.lowerLeast - job.shift;
     for (int a = job.upperLeast; a <= last; ++a) {
-        const Cost top = job.upper[a - job.upperLeast];
+        const Cost top = upper[a - job.upperLeast];
         if (top >= kNever)
             continue;
         Cost* __restrict out = job.out + a + job.lowerLeast + job.shift;
-        const Cost* __restrict low = job.lower;
+        const Cost* __restrict low = below;
         const int count = last - a + 1;
         for (int k = 0; k < count; ++k)
             out[k] = std::min(out[k], top + low[k]);
@@ -30,11 +57,17 @@ namespace {
 {
     Cost* __restrict out = job.out;
     const Cost* __restrict left = job.left;
-    const Cost* __restrict plain = job.right;
-    const Cost* __restrict stack = job.rightStack;
+    const Cost* __restrict plain = job.right.plain;
+    const Cost* __restrict stack = job.right.stack;
+    const Cost* __restrict stackRow = job.right.stackRow;
+    if (stack == nullptr) {
+        for (int k = 0; k < job.count; ++k)
+            out[k] = std::min(out[k], left[k] + plain[k] + job.price);
+        return;
+    }
     for (int k = 0; k < job.count; ++k) {
-        const Cost right = std::min(plain[k], stack[k] + job.stackExtra);
-        out[k] = std::min(out[k], left[k] + right + job.extra);
+        const Cost ambiguous = std::min(stack[k], stackRow[k]) + job.stackExtra;
+        out[k] = std::min(out[k], left[k] + std::min(plain[k], ambiguous) + job.price);
     }
 }
 
@@ -49,9 +82,10 @@ WAINSCOT_WIDE void rowWide(const RowJob& job)
 }
 bool hasWide()
 {
-    static const bool has = __builtin_cpu_supports("avx2") != 0;
-    return has;
+    __builtin_cpu_init();
+    return __builtin_cpu_supports("avx2") != 0;
 }
+const bool kWide = hasWide();
 #endif
 
 } // namespace
@@ -59,7 +93,7 @@ bool hasWide()
 void stackAll(const StackJob& job)
 {
 #ifdef WAINSCOT_WIDE
-    if (hasWide())
+    if (kWide)
         return stackWide(job);
 #endif
     stackBody(job);
@@ -68,22 +102,10 @@ void stackAll(const StackJob& job)
 void addRow(const RowJob& job)
 {
 #ifdef WAINSCOT_WIDE
-    if (hasWide())
+    if (kWide)
         return rowWide(job);
 #endif
     rowBody(job);
-}
-
-void addPairs(Cost* out, const Cost* left, const Cost* right, Cost extra, int count)
-{
-    for (int k = 0; k < count; ++k)
-        out[k] = std::min(out[k], left[k] + right[k] + extra);
-}
-
-void lesser(Cost* out, const Cost* a, const Cost* b, int count)
-{
-    for (int k = 0; k < count; ++k)
-        out[k] = std::min(a[k], b[k]);
 }
 
 } // namespace wainscot::engine

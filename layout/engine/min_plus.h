@@ -6,35 +6,38 @@
 
 namespace wainscot::engine {
 
-// out[a + b + shift] = min(itself, extra + upper[a] + lower[b]) for every a and b with the sum
-// within `rows`. `upper` begins at height upperLeast, `lower` at lowerLeast; both end at `rows`.
+// Costs of one run by height, in its three faces. A single piece has plain only.
+struct Faces {
+    const Cost* plain = nullptr;
+    const Cost* stack = nullptr; // null = none
+    const Cost* stackRow = nullptr; // null with `stack`
+};
+
+// out[a + b + shift] = min(itself, upper[a] + lower[b]) for every a and b with the sum within
+// `rows`. `upper` begins at height upperLeast, `lower` at lowerLeast; both end at `rows`.
 struct StackJob {
     Cost* out; // 0 .. rows
-    const Cost* upper;
-    const Cost* lower;
+    Faces upper;
+    bool upperStacks; // may the upper part be a stack itself
+    Faces lower;
     int upperLeast;
     int lowerLeast;
     int rows;
     int shift; // rows of white between the two
+    Cost* scratch; // room for two lots of rows + 1
 };
 void stackAll(const StackJob& job);
 
-// out[h] = min(itself, extra + left[h] + right[h]), count heights.
-void addPairs(Cost* out, const Cost* left, const Cost* right, Cost extra, int count);
-
-// The same with the right part's two faces: min(a + aExtra, b).
+// out[k] = min(itself, left[k] + right[k] + price), where a right part that is, or begins with, a
+// stack costs stackExtra more.
 struct RowJob {
     Cost* out;
     const Cost* left;
-    const Cost* right; // read with extra
-    const Cost* rightStack; // two stacks side by side: read with stackExtra more
-    Cost extra;
+    Faces right;
+    Cost price;
     Cost stackExtra;
     int count;
 };
 void addRow(const RowJob& job);
-
-// out[k] = min(a[k], b[k])
-void lesser(Cost* out, const Cost* a, const Cost* b, int count);
 
 } // namespace wainscot::engine

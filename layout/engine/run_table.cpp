@@ -1,7 +1,5 @@
 #include "layout/engine/run_table.h"
 
-#include "layout/engine/min_plus.h"
-
 #include <algorithm>
 #include <cassert>
 #include <cstring>
@@ -18,18 +16,14 @@ constexpr std::size_t kBlock = 1 << 15; // costs taken from the system at a time
 struct RunTable::Scratch {
     explicit Scratch(int rows)
         : size(std::size_t(rows) + 1)
-        , never(size, kNever)
+        , stacks(2 * size)
     {
         for (auto& row : faces)
             row.assign(size, kNever);
-        upper.resize(size);
-        lower.resize(size);
     }
     std::size_t size;
     std::array<std::vector<Cost>, 3> faces;
-    std::vector<Cost> upper;
-    std::vector<Cost> lower;
-    std::vector<Cost> never;
+    std::vector<Cost> stacks;
 };
 
 RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
@@ -43,6 +37,7 @@ RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
     , m_runs(std::size_t(m_count) * std::size_t(m_count + 1), -1)
 {
     for (int i = 0; i < m_count; ++i) {
+        m_groups.push_back(leaves.piece(i).item.group);
         int least = leaves.page().columns * m_rows + 1;
         for (int q = 0; q < m_spans.count(); ++q) {
             const auto span = m_spans.span(q);
@@ -58,7 +53,7 @@ bool RunTable::runAllowed(int first, int last) const
     for (int i = first + 1; i < last; ++i)
         if (m_leaves.piece(i).item.breakBefore)
             return false;
-    const auto group = [this](int i) { return m_leaves.piece(i).item.group; };
+    const auto group = [this](int i) { return m_groups[std::size_t(i)]; };
     const bool inside = group(first) > 0 && group(first) == group(last - 1);
     if (inside)
         return true;
@@ -69,7 +64,7 @@ bool RunTable::runAllowed(int first, int last) const
 
 bool RunTable::splitAllowed(int first, int split, int last) const
 {
-    const auto group = [this](int i) { return m_leaves.piece(i).item.group; };
+    const auto group = [this](int i) { return m_groups[std::size_t(i)]; };
     if (group(split) <= 0 || group(split) != group(split - 1))
         return true;
     return group(first) == group(split) && group(last - 1) == group(split);
@@ -77,9 +72,9 @@ bool RunTable::splitAllowed(int first, int split, int last) const
 
 bool RunTable::wholeGroup(int first, int last) const
 {
-    const int group = m_leaves.piece(first).item.group;
-    return group > 0 && last - first > 1 && m_leaves.piece(last - 1).item.group == group
-        && (last >= m_count || m_leaves.piece(last).item.group != group);
+    const int group = m_groups[std::size_t(first)];
+    return group > 0 && last - first > 1 && m_groups[std::size_t(last - 1)] == group
+        && (last >= m_count || m_groups[std::size_t(last)] != group);
 }
 
 int RunTable::bandInside(int first, int last) const
@@ -95,16 +90,16 @@ int RunTable::gapRows(int split) const
 {
     if (m_leaves.piece(split).item.wish.bandBefore)
         return 1;
-    const int above = m_leaves.piece(split - 1).item.group;
-    const int below = m_leaves.piece(split).item.group;
+    const int above = m_groups[std::size_t(split - 1)];
+    const int below = m_groups[std::size_t(split)];
     return above > 0 && below > 0 && above != below ? 1 : 0;
 }
 
 // Side by side, two stacks of one kind read ambiguously; where a group ends, nobody can be misled.
 Cost RunTable::stackExtra(int split) const
 {
-    const int left = m_leaves.piece(split - 1).item.group;
-    return left == m_leaves.piece(split).item.group ? m_stackExtra : 0;
+    const int left = m_groups[std::size_t(split - 1)];
+    return left == m_groups[std::size_t(split)] ? m_stackExtra : 0;
 }
 
 int RunTable::widest(int first, int last) const
@@ -130,6 +125,15 @@ const Cost* RunTable::row(const Slot* slot, bool single, Face which) const
     if (single && which != Plain)
         return nullptr;
     return slot->data + std::ptrdiff_t(which) * (m_rows - slot->least + 1);
+}
+
+Faces RunTable::faces(const Slot& slot, bool single, int from) const
+{
+    const int skip = from - slot.least;
+    const int stride = m_rows - slot.least + 1;
+    if (single)
+        return {slot.data + skip, nullptr, nullptr};
+    return {slot.data + skip, slot.data + stride + skip, slot.data + 2 * stride + skip};
 }
 
 Cost RunTable::face(const Slot* slot, bool single, Face which, int h) const
@@ -201,25 +205,17 @@ void RunTable::fillStacks(int first, int last, int q, Scratch& scratch)
         const int gap = gapRows(split);
         if (above->least + below->least + gap > m_rows)
             continue;
-        const bool oneAbove = split - first == 1;
-        const bool oneBelow = last - split == 1;
-        const Cost* upper = row(above, oneAbove, Plain);
-        if (!oneAbove) {
-            const int count = m_rows - above->least + 1;
-            lesser(scratch.upper.data(), upper, row(above, false, StackRow), count);
-            if (wholeGroup(first, split) || split == band)
-                lesser(scratch.upper.data(), scratch.upper.data(), row(above, false, Stack), count);
-            upper = scratch.upper.data();
-        }
-        const Cost* lower = row(below, oneBelow, Plain);
-        if (!oneBelow) {
-            const int count = m_rows - below->least + 1;
-            lesser(scratch.lower.data(), lower, row(below, false, StackRow), count);
-            lesser(scratch.lower.data(), scratch.lower.data(), row(below, false, Stack), count);
-            lower = scratch.lower.data();
-        }
-        stackAll(
-            {scratch.faces[Stack].data(), upper, lower, above->least, below->least, m_rows, gap});
+        StackJob job;
+        job.out = scratch.faces[Stack].data();
+        job.upper = faces(*above, split - first == 1, above->least);
+        job.upperStacks = wholeGroup(first, split) || split == band;
+        job.lower = faces(*below, last - split == 1, below->least);
+        job.upperLeast = above->least;
+        job.lowerLeast = below->least;
+        job.rows = m_rows;
+        job.shift = gap;
+        job.scratch = scratch.stacks.data();
+        stackAll(job);
     }
 }
 
@@ -230,8 +226,8 @@ void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
         if (!splitAllowed(first, split, last))
             continue;
         const bool oneLeft = split - first == 1;
-        const bool oneRight = last - split == 1;
         const bool group = wholeGroup(first, split);
+        const Cost extra = stackExtra(split);
         for (std::size_t c = 0; c < m_system.cuts.size(); ++c) {
             const int cut = m_system.cuts[c];
             if (cut <= span.x || cut >= span.x + span.w)
@@ -241,35 +237,25 @@ void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
             if (left == nullptr || right == nullptr)
                 continue;
             const int from = std::max(left->least, right->least);
-            const int count = m_rows - from + 1;
-            const auto leftRow = [&](Face face) {
-                return row(left, oneLeft, face) + (from - left->least);
-            };
-            const Cost* plain = row(right, oneRight, Plain) + (from - right->least);
-            const Cost* never = scratch.never.data();
-            const Cost* stack = oneRight ? never : row(right, false, Stack) + (from - right->least);
-            const Cost* stackRow =
-                oneRight ? never : row(right, false, StackRow) + (from - right->least);
-            const Cost* ambiguous = stack;
-            if (!oneRight) {
-                lesser(scratch.lower.data(), stack, stackRow, count);
-                ambiguous = scratch.lower.data();
-            }
-            const Cost price = m_system.prices[c];
-            Cost* calm = scratch.faces[Plain].data() + from;
+            const Faces lead = faces(*left, oneLeft, from);
+            RowJob job{scratch.faces[Plain].data() + from,
+                lead.plain,
+                faces(*right, last - split == 1, from),
+                m_system.prices[c],
+                0,
+                m_rows - from + 1};
+            if (oneLeft || group)
+                addRow(job);
             if (oneLeft)
-                addRow({calm, leftRow(Plain), plain, ambiguous, price, 0, count});
-            else if (group)
-                for (const Face face : {Plain, StackRow})
-                    addRow({calm, leftRow(face), plain, ambiguous, price, 0, count});
-            if (!oneLeft)
-                addRow({scratch.faces[StackRow].data() + from,
-                    leftRow(Stack),
-                    plain,
-                    ambiguous,
-                    price,
-                    stackExtra(split),
-                    count});
+                continue;
+            if (group) {
+                job.left = lead.stackRow;
+                addRow(job);
+            }
+            job.out = scratch.faces[StackRow].data() + from;
+            job.left = lead.stack;
+            job.stackExtra = extra;
+            addRow(job);
         }
     }
 }

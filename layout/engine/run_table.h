@@ -12,6 +12,7 @@
 
 #include "layout/engine/columns.h"
 #include "layout/engine/leaf.h"
+#include "layout/engine/min_plus.h"
 
 #include <array>
 
@@ -65,6 +66,7 @@ private:
     [[nodiscard]] const Slot* slot(int first, int last, int q) const;
     [[nodiscard]] Cost face(const Slot* slot, bool single, Face which, int h) const;
     [[nodiscard]] const Cost* row(const Slot* slot, bool single, Face which) const;
+    [[nodiscard]] Faces faces(const Slot& slot, bool single, int from) const;
 
     void fillRun(int first, int last, Scratch& scratch);
     void fillStacks(int first, int last, int q, Scratch& scratch);
@@ -83,6 +85,7 @@ private:
     int m_count;
     int m_rows;
     Cost m_stackExtra;
+    std::vector<int> m_groups; // of the pieces
     std::vector<int> m_cells; // prefix sums of the pieces' least areas
     std::vector<int> m_runs; // by first and length: where its slots begin, -1 = none
     std::vector<Slot> m_slots;
