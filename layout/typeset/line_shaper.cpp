@@ -104,9 +104,9 @@ std::vector<LineShaper::Piece> LineShaper::onePieceALetter(int start, int length
     return result;
 }
 
-// Qt does not say which letters a glyph stands for. Asked letter by letter it gives the glyphs of
-// the cluster a letter is in, so neighbours with the same glyphs in the same places are one
-// cluster.
+// Qt does not say which letters a glyph stands for. Asked letter by letter it gives glyphs of the
+// cluster the letter is in (not always all of them), so letters that share a glyph in one place are
+// one cluster.
 std::vector<LineShaper::Piece> LineShaper::pieces(int start, int length) const
 {
     if (isPlain(start, length)) {
@@ -119,22 +119,27 @@ std::vector<LineShaper::Piece> LineShaper::pieces(int start, int length) const
     for (int at = start; at < start + length;) {
         const int letters = text.at(at).isHighSurrogate() && at + 1 < start + length ? 2 : 1;
         std::vector<Glyph> found = glyphs(at, letters);
-        const bool same = !result.empty()
-            && (found.empty()
-                || std::equal(found.begin(),
-                    found.end(),
-                    result.back().glyphs.begin(),
-                    result.back().glyphs.end(),
-                    [](const Glyph& a, const Glyph& b) {
-                        return a.index == b.index && samePlace(a.at, b.at);
-                    }));
-        if (same)
+        if (!result.empty() && (found.empty() || sharesGlyph(result.back(), found))) {
             result.back().length += letters;
-        else
+            for (Glyph& glyph : found) {
+                if (!sharesGlyph(result.back(), {glyph}))
+                    result.back().glyphs.push_back(std::move(glyph));
+            }
+        } else {
             result.push_back({at, letters, std::move(found)});
+        }
         at += letters;
     }
     return result;
+}
+
+bool LineShaper::sharesGlyph(const Piece& piece, const std::vector<Glyph>& glyphs)
+{
+    return std::any_of(glyphs.begin(), glyphs.end(), [&](const Glyph& one) {
+        return std::any_of(piece.glyphs.begin(), piece.glyphs.end(), [&](const Glyph& other) {
+            return one.index == other.index && samePlace(one.at, other.at);
+        });
+    });
 }
 
 void LineShaper::report(const Stretch& stretch, const Piece& piece, TextBlock::Drawn& drawn) const

@@ -40,6 +40,7 @@ private:
     [[nodiscard]] std::vector<Piece> pieces(int start, int length) const;
     [[nodiscard]] std::vector<Piece> onePieceALetter(int start, int length) const;
     [[nodiscard]] std::vector<Glyph> glyphs(int start, int length) const;
+    [[nodiscard]] static bool sharesGlyph(const Piece& piece, const std::vector<Glyph>& glyphs);
     [[nodiscard]] bool isPlain(int start, int length) const;
     void appendStretch(const Stretch& stretch,
         int start,

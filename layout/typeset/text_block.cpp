@@ -2,8 +2,6 @@
 
 #include "layout/typeset/line_shaper.h"
 
-#include <QFontMetricsF>
-
 #include <algorithm>
 
 namespace wainscot {
@@ -53,13 +51,13 @@ TextBlock::TextBlock(const Pairing& pairing, std::vector<TextSpan> spans, QStrin
         BreakUnit unit;
         unit.text = m_text.mid(place.start, place.length);
         unit.width = measure(place.start, place.length);
-        unit.space = measureSpaces(place.start + place.length, place.spaces);
         unit.characters = charactersIn(unit.text);
         unit.spaces = place.spaces;
         unit.insidePhrase = place.insidePhrase;
         unit.noBreak = place.noBreak;
         m_units.push_back(unit);
     }
+    measureSpaces();
 }
 
 double TextBlock::measure(int start, int length) const
@@ -74,17 +72,16 @@ double TextBlock::measure(int start, int length) const
     return width;
 }
 
-double TextBlock::measureSpaces(int start, int count) const
+// Faces kern across spaces, so a space is what two words take together over what they take alone.
+void TextBlock::measureSpaces()
 {
-    if (count == 0)
-        return 0;
-    for (const Stretch& stretch : m_stretches) {
-        if (start >= stretch.start && start < stretch.start + stretch.length) {
-            const QFontMetricsF metrics(layoutFont(stretch.face, stretch.tracking));
-            return metrics.horizontalAdvance(m_text.mid(start, count));
-        }
+    for (std::size_t i = 0; i + 1 < m_units.size(); ++i) {
+        if (m_places[i].spaces == 0)
+            continue;
+        const int start = m_places[i].start;
+        const int end = m_places[i + 1].start + m_places[i + 1].length;
+        m_units[i].space = measure(start, end - start) - m_units[i].width - m_units[i + 1].width;
     }
-    return 0;
 }
 
 Mm TextBlock::widestUnit() const

@@ -69,7 +69,7 @@ private:
         double shift = 0; // units, in reading direction
     };
     [[nodiscard]] double measure(int start, int length) const;
-    [[nodiscard]] double measureSpaces(int start, int count) const;
+    void measureSpaces();
 
     QString m_text;
     QString m_language;
