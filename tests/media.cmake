@@ -8,3 +8,12 @@ target_link_libraries(bench_gather PRIVATE w_options core_media media_test_pictu
 add_test(NAME bench_gather COMMAND bench_gather --quick)
 set_tests_properties(bench_gather PROPERTIES LABELS bench TIMEOUT 900
   ENVIRONMENT "QT_QPA_PLATFORM=offscreen")
+
+wainscot_test(media_unit unit
+  SOURCES unit/media_orientation.cpp unit/media_colour.cpp unit/media_bake.cpp
+    unit/media_intake.cpp unit/media_resample.cpp
+  LINK core_media media_test_pictures)
+wainscot_test(media_fault fault SOURCES fault/media_bad_files.cpp
+  LINK core_media media_test_pictures ZLIB::ZLIB)
+wainscot_test(media_property property SOURCES property/media_random_bytes.cpp
+  LINK core_media media_test_pictures)

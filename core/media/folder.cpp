@@ -1,6 +1,5 @@
 #include "core/media/intake.h"
 
-#include <QCollator>
 #include <QDir>
 #include <QFileInfo>
 
@@ -47,19 +46,49 @@ FileVerdict verdictOn(const QString& path, const Proxies* proxies)
     return verdict;
 }
 
-// The order of a reader ("2.jpg" before "10.jpg"), and the same on every machine.
+// The order of a reader: "2.jpg" before "10.jpg", capitals beside small letters. Qt's collation by
+// number needs a locale that has it, and then differs between machines.
+bool readsBefore(const QString& a, const QString& b)
+{
+    qsizetype i = 0;
+    qsizetype j = 0;
+    const auto isDigit = [](QChar c) { return c >= QLatin1Char('0') && c <= QLatin1Char('9'); };
+    const auto takeNumber = [&](const QString& text, qsizetype& at) {
+        while (at + 1 < text.size() && text[at] == QLatin1Char('0') && isDigit(text[at + 1]))
+            ++at;
+        const qsizetype start = at;
+        while (at < text.size() && isDigit(text[at]))
+            ++at;
+        return QStringView(text).sliced(start, at - start);
+    };
+    while (i < a.size() && j < b.size()) {
+        if (isDigit(a[i]) && isDigit(b[j])) {
+            const QStringView first = takeNumber(a, i);
+            const QStringView second = takeNumber(b, j);
+            if (first.size() != second.size())
+                return first.size() < second.size();
+            if (const int order = first.compare(second); order != 0)
+                return order < 0;
+            continue;
+        }
+        const QChar first = a[i++].toCaseFolded();
+        const QChar second = b[j++].toCaseFolded();
+        if (first != second)
+            return first < second;
+    }
+    const qsizetype leftOfA = a.size() - i;
+    const qsizetype leftOfB = b.size() - j;
+    return leftOfA != leftOfB ? leftOfA < leftOfB : a < b;
+}
+
 QStringList filesIn(const QDir& folder)
 {
     QStringList paths;
-    for (const QFileInfo& file : folder.entryInfoList(QDir::Files, QDir::Name)) {
+    for (const QFileInfo& file : folder.entryInfoList(QDir::Files, QDir::Unsorted)) {
         if (!isPassedOver(file))
             paths << file.filePath();
     }
-    QCollator order(QLocale::c());
-    order.setNumericMode(true);
-    std::stable_sort(paths.begin(), paths.end(), [&](const QString& a, const QString& b) {
-        return order.compare(a, b) < 0;
-    });
+    std::sort(paths.begin(), paths.end(), readsBefore);
     return paths;
 }
 

@@ -156,8 +156,14 @@ bool JpegRows::readLine()
 {
     if (setjmp(m_opened->errors.jump) != 0)
         return false;
+    jpeg_decompress_struct& info = m_opened->info;
     JSAMPROW line = m_line.data();
-    return jpeg_read_scanlines(&m_opened->info, &line, 1) == 1;
+    if (jpeg_read_scanlines(&info, &line, 1) != 1)
+        return false;
+    // Only the end tells of data that was left over because codes in the middle were changed.
+    if (info.output_scanline == info.output_height)
+        jpeg_finish_decompress(&info);
+    return true;
 }
 
 bool JpegRows::next(std::uint8_t* row)
