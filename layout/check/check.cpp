@@ -28,7 +28,7 @@ constexpr std::array<Rule, 26> kPanelRules{
     checkTrimEdge,
     checkOverlaps,
     checkPastCell,
-    checkGutters,
+    checkGrid,
     checkLeftEdges,
     checkTints,
     checkWhite,

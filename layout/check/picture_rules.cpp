@@ -72,6 +72,23 @@ void checkCaption(const PanelFacts& panel, const ClearedPiece& piece, Notebook& 
     }
 }
 
+// Where a drawing is the panel, it is the largest thing on it.
+void checkShare(const PanelFacts& panel, const PictureFact& picture, Notebook& notes)
+{
+    if (panel.display.plan != QLatin1String("drawing"))
+        return;
+    const SizeMm size = panel.display.panelSize;
+    const double share = 100 * picture.place.areaMm2() / (size.width.value() * size.height.value());
+    if (share < limitOf(Limit::WorkShare).value) {
+        notes.add(Limit::WorkShare,
+            picture.piece,
+            share,
+            QStringLiteral("%1 takes %2 % of the panel; a larger panel or a shorter reading "
+                           "distance gives it room.")
+                .arg(called(panel, picture.piece), number(share, 0)));
+    }
+}
+
 } // namespace
 
 void checkSharpness(const PanelFacts& panel, Notebook& notes)
@@ -132,6 +149,7 @@ void checkWork(const PanelFacts& panel, Notebook& notes)
                 QStringLiteral("%1 is cut to %2 % of itself; a child's work is shown whole.")
                     .arg(called(panel, picture.piece), number(100 * share, 0)));
         }
+        checkShare(panel, picture, notes);
         const FillFact* mat = matOf(panel, picture);
         if (mat == nullptr)
             continue;

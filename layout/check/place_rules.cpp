@@ -28,30 +28,29 @@ bool isTint(const FillFact& fill, const PanelStyle& style)
     return fill.colour == style.palette.tint1 || fill.colour == style.palette.tint2;
 }
 
-// Distance to the nearest whole number of steps beyond one gutter.
-double offGrid(Mm gap, Mm gutter, Mm step)
+// Distance of a place from the nearest line of an even grid.
+double offLines(Mm place, Mm first, Mm step)
 {
-    const double steps = std::max(0.0, std::round((gap - gutter) / step));
-    return std::abs((gap - gutter - steps * step).value());
+    const double steps = std::round((place - first) / step);
+    return std::abs((place - first - steps * step).value());
 }
 
-bool shareColumns(const RectMm& a, const RectMm& b)
+// A quote may be moved in by a gutter, to make room for its hanging mark.
+double offColumns(const ClearedPiece& piece, const Grid& grid)
 {
-    return std::min(a.right(), b.right()) - std::max(a.x, b.x) > Mm(1);
+    const Mm step = grid.column + grid.gutter;
+    const double plain = offLines(piece.cell.x, grid.margin, step);
+    if (piece.kind != PieceKind::Quote)
+        return plain;
+    return std::min(plain, offLines(piece.cell.x, grid.margin + grid.gutter, step));
 }
 
-// The piece right below another: shares columns, nothing between.
-const ClearedPiece* nextBelow(const PanelFacts& panel, const ClearedPiece& piece)
+// Credits stand on the foot of what is beside them; everything else hangs from a row line.
+double offRows(const ClearedPiece& piece, const Grid& grid)
 {
-    const ClearedPiece* nearest = nullptr;
-    for (const ClearedPiece& other : panel.pieces) {
-        if (other.id == piece.id || other.cell.isEmpty() || !shareColumns(other.cell, piece.cell)
-            || other.cell.y < piece.cell.bottom() - Mm(0.2))
-            continue;
-        if (nearest == nullptr || other.cell.y < nearest->cell.y)
-            nearest = &other;
-    }
-    return nearest;
+    if (piece.kind == PieceKind::Credits)
+        return 0;
+    return offLines(piece.cell.y, grid.margin, grid.rowUnit);
 }
 
 } // namespace
@@ -142,28 +141,21 @@ void checkPastCell(const PanelFacts& panel, Notebook& notes)
     }
 }
 
-void checkGutters(const PanelFacts& panel, Notebook& notes)
+// Cells that begin on the lines of one grid have one gutter, or a gutter and whole rows, between
+// them.
+void checkGrid(const PanelFacts& panel, Notebook& notes)
 {
     const Grid& grid = panel.style.grid;
-    const double tolerance = limitOf(Limit::Gutter).value;
     for (const ClearedPiece& piece : panel.pieces) {
         if (piece.cell.isEmpty())
             continue;
-        const ClearedPiece* below = nextBelow(panel, piece);
-        if (below == nullptr)
-            continue;
-        const Mm gap = below->cell.y - piece.cell.bottom();
-        const double off = offGrid(gap, grid.gutter, grid.rowUnit);
-        if (off > tolerance) {
-            notes.add(Limit::Gutter,
-                below->id,
+        const double off = std::max(offColumns(piece, grid), offRows(piece, grid));
+        if (off > limitOf(Limit::Grid).value) {
+            notes.add(Limit::Grid,
+                piece.id,
                 off,
-                QStringLiteral("Between %1 and %2 are %3 mm, not the one gutter of %4 mm or whole "
-                               "rows more.")
-                    .arg(called(panel, piece.id),
-                        called(panel, below->id),
-                        number(gap.value()),
-                        number(grid.gutter.value())));
+                QStringLiteral("%1 stands %2 mm off the grid that everything else begins on.")
+                    .arg(called(panel, piece.id), number(off)));
         }
     }
 }

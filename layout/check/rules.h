@@ -55,7 +55,7 @@ void checkOutside(const PanelFacts& panel, Notebook& notes);
 void checkTrimEdge(const PanelFacts& panel, Notebook& notes);
 void checkOverlaps(const PanelFacts& panel, Notebook& notes);
 void checkPastCell(const PanelFacts& panel, Notebook& notes);
-void checkGutters(const PanelFacts& panel, Notebook& notes);
+void checkGrid(const PanelFacts& panel, Notebook& notes);
 void checkLeftEdges(const PanelFacts& panel, Notebook& notes);
 void checkTints(const PanelFacts& panel, Notebook& notes);
 void checkWhite(const PanelFacts& panel, Notebook& notes);
