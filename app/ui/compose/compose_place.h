@@ -1,0 +1,101 @@
+// Compose: bring words and pictures onto panels.
+#pragma once
+
+#include <QAction>
+#include <QWidget>
+
+#include "app/ui/canvas/picture_shelf.h"
+#include "app/ui/compose/drawer.h"
+#include "app/ui/compose/stage.h"
+
+namespace wainscot::ui {
+
+class ComposePlace : public QWidget {
+    Q_OBJECT
+public:
+    ComposePlace(Session& session, Work& work, QWidget* parent = nullptr);
+
+    [[nodiscard]] Desk& desk() { return m_desk; }
+    [[nodiscard]] Canvas& canvas() { return m_stage->canvas(); }
+    [[nodiscard]] Stage& stage() { return *m_stage; }
+    [[nodiscard]] Drawer& drawer() { return *m_drawer; }
+    [[nodiscard]] PictureShelf& shelf() { return m_shelf; }
+
+    // Everything that can be done here, in the order of the menus; each with its key.
+    struct Actions {
+        QAction* write = nullptr;
+        QAction* bigger = nullptr;
+        QAction* smaller = nullptr;
+        QAction* crop = nullptr;
+        QAction* swap = nullptr;
+        QAction* pin = nullptr;
+        QAction* takeOff = nullptr;
+        QAction* lift = nullptr;
+        QAction* arrangeAgain = nullptr;
+        QAction* proposeAnew = nullptr;
+        QAction* addPanel = nullptr;
+        QAction* nextFinding = nullptr;
+        QAction* earlierFinding = nullptr;
+        QAction* drawer = nullptr;
+        QAction* find = nullptr;
+        QAction* whole = nullptr;
+        QAction* nearer = nullptr;
+        QAction* further = nullptr;
+        QAction* trueSize = nullptr;
+    };
+    [[nodiscard]] const Actions& actions() const { return m_actions; }
+
+    [[nodiscard]] bool isWriting() const;
+    void endWriting(bool keep);
+    void take(DrawerItem item); // onto the panel at the best place
+    void goToFinding(int step);
+    // Regions for F6, in order; those that are hidden are left out.
+    [[nodiscard]] QVector<QWidget*> regions() const;
+
+Q_SIGNALS:
+    void stateChanged(); // what the sill says may be another
+    void announced(const QString& sentence);
+    void gatherAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QWidget* makeTaskLine();
+    void makeActions();
+    QAction* action(const QString& text,
+        const QKeySequence& key,
+        std::function<void()> does,
+        bool onlyOnPanel = false);
+    void connectCanvas();
+    void refresh();
+    void refreshTaskLine();
+    void refreshNote();
+    void beginWriting(PieceId id);
+    void perform(PieceAction action);
+    void swapWith(PieceId other);
+    void chooseAudience();
+    void chooseSize();
+    void chooseDistance();
+    void emptyPanel(DrawerItem::Kind kind);
+
+    Session& m_session;
+    PictureShelf m_shelf;
+    Desk m_desk;
+    Drawer* m_drawer = nullptr;
+    QWidget* m_rule = nullptr;
+    Stage* m_stage = nullptr;
+    QWidget* m_taskLine = nullptr;
+    Button* m_audience = nullptr;
+    Button* m_size = nullptr;
+    Button* m_distance = nullptr;
+    Button* m_again = nullptr;
+    Button* m_zoom = nullptr;
+    Actions m_actions;
+    PieceId m_swapping; // the piece that waits for another to trade places with
+    Piece m_writing; // as it was before
+    int m_gesture = 0;
+    bool m_drawerWanted = true;
+};
+
+} // namespace wainscot::ui

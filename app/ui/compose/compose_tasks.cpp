@@ -1,0 +1,191 @@
+// The line above the stage, and the actions of Compose with their keys.
+#include "app/ui/compose/compose_place.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+
+#include "app/ui/kit/tokens.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+QString metres(Mm distance)
+{
+    return QString::number(distance.value() / 1000, 'g', 2);
+}
+
+Button* listButton(const QString& accessible)
+{
+    auto* button = new Button(Button::Form::Word, accessible);
+    button->setOpensList(true);
+    return button;
+}
+
+} // namespace
+
+QWidget* ComposePlace::makeTaskLine()
+{
+    auto* line = new QWidget;
+    auto* row = new QHBoxLayout(line);
+    row->setContentsMargins(air(4), air(2), air(4), air(1));
+    row->setSpacing(air(1));
+    m_audience = listButton(tr("For the hallway"));
+    m_size = listButton(tr("A1"));
+    m_distance = listButton(tr("Read from 1.5 m"));
+    m_zoom = listButton(tr("Whole panel"));
+    m_again = new Button(Button::Form::Plain, tr("Arrange again"), Icon::Ways);
+    m_again->setToolTip(tr("The same pieces, around those that are pinned"));
+    connect(m_audience, &Button::clicked, this, &ComposePlace::chooseAudience);
+    connect(m_size, &Button::clicked, this, &ComposePlace::chooseSize);
+    connect(m_distance, &Button::clicked, this, &ComposePlace::chooseDistance);
+    connect(m_again, &Button::clicked, this, [this] { m_desk.arrangeAgain(); });
+    connect(m_zoom, &Button::clicked, this, [this] {
+        QMenu menu(this);
+        menu.addActions({m_actions.whole, m_actions.nearer, m_actions.further, m_actions.trueSize});
+        menu.exec(m_zoom->mapToGlobal(QPoint(0, m_zoom->height())));
+    });
+    for (Button* button : {m_audience, m_size, m_distance})
+        row->addWidget(button);
+    row->addStretch();
+    row->addWidget(m_again);
+    row->addSpacing(air(1));
+    row->addWidget(m_zoom);
+    return line;
+}
+
+void ComposePlace::refreshTaskLine()
+{
+    const Display* display = m_session.display();
+    for (Button* button : {m_audience, m_size, m_distance, m_again, m_zoom})
+        button->setVisible(display != nullptr && m_session.panel() != nullptr);
+    if (display == nullptr)
+        return;
+    const auto say = [](Button* button, const QString& text) {
+        button->setText(text);
+        button->setAccessibleName(text);
+        button->updateGeometry();
+    };
+    say(m_audience, tr("For %1").arg(inWords(display->audience)));
+    const bool upright = display->panelSize.height > display->panelSize.width;
+    const SizeMm standing = upright ? display->panelSize : display->panelSize.transposed();
+    QString name = tr("%1 \u00d7 %2 mm")
+                       .arg(qRound(display->panelSize.width.value()))
+                       .arg(qRound(display->panelSize.height.value()));
+    const std::pair<const char*, SizeMm> known[] = {{"A0", {Mm(841), Mm(1189)}},
+        {"A1", {Mm(594), Mm(841)}},
+        {"A2", {Mm(420), Mm(594)}},
+        {"A3", {Mm(297), Mm(420)}}};
+    for (const auto& [paper, size] : known) {
+        if (standing == size)
+            name = (upright ? tr("%1 upright") : tr("%1 wide")).arg(QLatin1String(paper));
+    }
+    say(m_size, name);
+    say(m_distance, tr("Read from %1 m").arg(metres(display->readingDistance)));
+    say(m_zoom,
+        canvas().isFitted() ? tr("Whole panel")
+                            : tr("%1 px for 1 mm").arg(canvas().view().scale(), 0, 'f', 1));
+}
+
+void ComposePlace::chooseAudience()
+{
+    QMenu menu(this);
+    for (const Audience audience : kAudiences) {
+        QAction* one = menu.addAction(tr("For %1").arg(inWords(audience)));
+        one->setCheckable(true);
+        one->setChecked(m_session.display()->audience == audience);
+        connect(one, &QAction::triggered, this, [this, audience] { m_desk.setAudience(audience); });
+    }
+    menu.exec(m_audience->mapToGlobal(QPoint(0, m_audience->height())));
+}
+
+void ComposePlace::chooseSize()
+{
+    QMenu menu(this);
+    const std::pair<const char*, SizeMm> papers[] = {{"A0", {Mm(841), Mm(1189)}},
+        {"A1", {Mm(594), Mm(841)}},
+        {"A2", {Mm(420), Mm(594)}},
+        {"A3", {Mm(297), Mm(420)}}};
+    for (const auto& [name, size] : papers) {
+        for (const bool upright : {true, false}) {
+            const SizeMm wanted = upright ? size : size.transposed();
+            QAction* one = menu.addAction(
+                (upright ? tr("%1 upright") : tr("%1 wide")).arg(QLatin1String(name)));
+            one->setCheckable(true);
+            one->setChecked(m_session.display()->panelSize == wanted);
+            connect(
+                one, &QAction::triggered, this, [this, wanted] { m_desk.setPanelSize(wanted); });
+        }
+    }
+    menu.exec(m_size->mapToGlobal(QPoint(0, m_size->height())));
+}
+
+void ComposePlace::chooseDistance()
+{
+    QMenu menu(this);
+    for (const int mm : {750, 1000, 1500, 2000, 3000}) {
+        QAction* one = menu.addAction(tr("Read from %1 m").arg(metres(Mm(mm))));
+        one->setCheckable(true);
+        one->setChecked(m_session.display()->readingDistance == Mm(mm));
+        connect(one, &QAction::triggered, this, [this, mm] { m_desk.setReadingDistance(Mm(mm)); });
+    }
+    menu.exec(m_distance->mapToGlobal(QPoint(0, m_distance->height())));
+}
+
+QAction* ComposePlace::action(
+    const QString& text, const QKeySequence& key, std::function<void()> does, bool onlyOnPanel)
+{
+    auto* made = new QAction(text, this);
+    made->setShortcut(key);
+    // Plain letters are commands only while the panel has the keyboard.
+    made->setShortcutContext(onlyOnPanel ? Qt::WidgetShortcut : Qt::WidgetWithChildrenShortcut);
+    if (onlyOnPanel)
+        canvas().addAction(made);
+    else
+        addAction(made);
+    connect(made, &QAction::triggered, this, std::move(does));
+    return made;
+}
+
+void ComposePlace::makeActions()
+{
+    const auto on = [this](PieceAction what) { return [this, what] { perform(what); }; };
+    Actions& a = m_actions;
+    a.write = action(tr("Write"), {}, on(PieceAction::Write), true);
+    a.bigger = action(tr("Bigger"), Qt::Key_Plus, on(PieceAction::Bigger), true);
+    a.smaller = action(tr("Smaller"), Qt::Key_Minus, on(PieceAction::Smaller), true);
+    a.crop = action(tr("Crop"), Qt::Key_C, on(PieceAction::Crop), true);
+    a.swap = action(tr("Swap"), Qt::Key_S, on(PieceAction::Swap), true);
+    a.pin = action(tr("Pin here"), Qt::Key_P, on(PieceAction::Pin), true);
+    a.takeOff = action(tr("Take off"), Qt::Key_Delete, on(PieceAction::TakeOff), true);
+    a.lift = action(
+        tr("Lift"), {}, [this] { canvas().lift(); }, true);
+    a.arrangeAgain =
+        action(tr("Arrange again"), Qt::CTRL | Qt::Key_R, [this] { m_desk.arrangeAgain(); });
+    a.proposeAnew = action(tr("Propose a panel anew"), {}, [this] { m_desk.propose(); });
+    a.addPanel = action(tr("New panel"), {}, [this] { m_desk.addPanelAfter(); });
+    a.nextFinding = action(tr("Next finding"), Qt::Key_F7, [this] { goToFinding(1); });
+    a.earlierFinding =
+        action(tr("Finding before"), Qt::SHIFT | Qt::Key_F7, [this] { goToFinding(-1); });
+    a.drawer = action(tr("What you have"), Qt::Key_F4, [this] {
+        m_drawerWanted = !m_drawerWanted;
+        m_drawer->setVisible(m_drawerWanted);
+        m_rule->setVisible(m_drawerWanted);
+    });
+    a.find = action(tr("Find in what you have"), Qt::CTRL | Qt::Key_F, [this] {
+        if (!m_drawerWanted)
+            m_actions.drawer->trigger();
+        m_drawer->find();
+    });
+    a.whole = action(tr("Whole panel"), Qt::CTRL | Qt::Key_0, [this] { canvas().fitWhole(); });
+    a.nearer = action(tr("Nearer"), Qt::CTRL | Qt::Key_Plus, [this] { canvas().zoomBy(1.25); });
+    a.nearer->setShortcuts(
+        {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
+    a.further =
+        action(tr("Further"), Qt::CTRL | Qt::Key_Minus, [this] { canvas().zoomBy(1 / 1.25); });
+    a.trueSize = action(
+        tr("True size"), Qt::CTRL | Qt::ALT | Qt::Key_1, [this] { canvas().zoomToTrueSize(); });
+    connect(&canvas(), &Canvas::viewChanged, this, &ComposePlace::refreshTaskLine);
+}
+
+} // namespace wainscot::ui

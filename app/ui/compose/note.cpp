@@ -1,0 +1,221 @@
+#include "app/ui/compose/note.h"
+
+#include <QGridLayout>
+#include <QTimer>
+
+#include "app/ui/compose/drawer.h"
+#include "app/ui/kit/tokens.h"
+#include "app/ui/session/piece_edits.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+Icon iconFor(PieceKind kind)
+{
+    switch (kind) {
+    case PieceKind::Photo:
+        return Icon::Photo;
+    case PieceKind::Work:
+        return Icon::Drawing;
+    case PieceKind::Quote:
+        return Icon::Words;
+    default:
+        return Icon::Note;
+    }
+}
+
+QString measuredText(const Finding& finding)
+{
+    if (!finding.measured || !finding.limit)
+        return {};
+    return Note::tr("Measured %1 %3, the limit here is %2 %3.")
+        .arg(QString::number(*finding.measured, 'g', 3),
+            QString::number(*finding.limit, 'g', 3),
+            finding.unit);
+}
+
+} // namespace
+
+Note::Note(Desk& desk, QWidget* parent)
+    : Card(Tone::Card, parent)
+    , m_desk(desk)
+{
+    setAccessibleName(tr("Beside the piece in hand"));
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(1, 1, 1, 1);
+    m_rover = new Rover(this);
+    restart();
+}
+
+void Note::restart()
+{
+    auto* old = m_area;
+    m_rover->setMembers({});
+    m_actions.clear();
+    m_content = new QWidget;
+    m_column = new QVBoxLayout(m_content);
+    m_column->setContentsMargins(air(3.5), air(3), air(3.5), air(3));
+    m_column->setSpacing(air(1));
+    m_area = scrolled(m_content);
+    layout()->addWidget(m_area);
+    if (old != nullptr) {
+        layout()->removeWidget(old);
+        old->hide();
+        old->deleteLater(); // one of its buttons may be the sender
+    }
+}
+
+int Note::heightFor(int width) const
+{
+    return m_column->heightForWidth(width - 2) + 2;
+}
+
+void Note::addHead(const Piece& piece, const QString& second)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(air(2));
+    row->addWidget(iconLabel(iconFor(piece.kind), tokens().hand, 18), 0, Qt::AlignTop);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    words->addWidget(new Label(wordFor(piece.kind), 1.08, QFont::DemiBold));
+    if (!second.isEmpty())
+        words->addWidget(new Label(second, 0.92, QFont::Normal, true));
+    row->addLayout(words, 1);
+    m_column->addLayout(row);
+    m_column->addSpacing(air(1));
+}
+
+void Note::addFindings(const std::vector<Finding>& findings)
+{
+    for (const Finding& finding : findings) {
+        const bool stop = finding.severity == Severity::Stop;
+        const bool look = finding.severity == Severity::Look;
+        auto* card = new Card(stop ? Tone::Stop : look ? Tone::Look : Tone::Note);
+        card->setAccessibleName(stop ? tr("Must be mended: %1").arg(finding.says)
+                                     : tr("Finding: %1").arg(finding.says));
+        auto* column = new QVBoxLayout(card);
+        column->setContentsMargins(air(2.5), air(2), air(2.5), air(2.5));
+        column->setSpacing(air(1));
+        auto* row = new QHBoxLayout;
+        row->setSpacing(air(1.5));
+        const QColor colour = stop ? tokens().stop : look ? tokens().look : tokens().note;
+        row->addWidget(iconLabel(stop ? Icon::Stop
+                               : look ? Icon::Look
+                                      : Icon::Note,
+                           colour),
+            0,
+            Qt::AlignTop);
+        row->addWidget(new Label(finding.says, 1.0, QFont::DemiBold), 1);
+        column->addLayout(row);
+        if (const QString measured = measuredText(finding); !measured.isEmpty())
+            column->addWidget(new Label(measured, 0.92));
+        if (!finding.source.isEmpty())
+            column->addWidget(
+                new Label(tr("Limit: %1.").arg(finding.source), 0.85, QFont::Normal, true));
+        m_column->addWidget(card);
+    }
+}
+
+Button* Note::addAction(PieceAction action, Icon icon, const QString& text, const QString& key)
+{
+    auto* button = new Button(Button::Form::Row, text, icon);
+    button->setKeyHint(key);
+    button->setMinimumHeight(scaled(30));
+    connect(button, &Button::clicked, this, [this, action] { Q_EMIT asked(action); });
+    m_actions << button;
+    return button;
+}
+
+void Note::addActions(const Piece& piece, bool cropping, bool swapping)
+{
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(air(1));
+    grid->setVerticalSpacing(air(0.5));
+    QVector<Button*> buttons{
+        addAction(PieceAction::Bigger, Icon::Bigger, tr("Bigger"), QStringLiteral("+")),
+        addAction(PieceAction::Smaller, Icon::Smaller, tr("Smaller"), QStringLiteral("\u2212"))};
+    if (piece.kind == PieceKind::Photo) {
+        Button* crop = addAction(PieceAction::Crop, Icon::Crop, tr("Crop"), QStringLiteral("C"));
+        crop->setCheckable(true);
+        crop->setChecked(cropping);
+        buttons << crop;
+    }
+    Button* swap = addAction(PieceAction::Swap, Icon::Swap, tr("Swap"), QStringLiteral("S"));
+    swap->setCheckable(true);
+    swap->setChecked(swapping);
+    Button* pin = addAction(PieceAction::Pin,
+        Icon::Pin,
+        piece.pinned ? tr("Pin out") : tr("Pin here"),
+        QStringLiteral("P"));
+    Button* off = addAction(PieceAction::TakeOff, Icon::TakeOff, tr("Take off"), tr("Del"));
+    buttons << swap << pin << off;
+    for (int i = 0; i < buttons.size(); ++i)
+        grid->addWidget(buttons.at(i), i / 2, i % 2);
+    m_column->addLayout(grid);
+    if (isWritable(piece.kind)) {
+        m_column->addWidget(addAction(PieceAction::Write,
+            Icon::Words,
+            isPicture(piece.kind) ? tr("Write the caption") : tr("Write"),
+            tr("Enter")));
+    }
+}
+
+void Note::addFacts(const Piece& piece)
+{
+    QStringList facts;
+    if (piece.kind == PieceKind::Quote)
+        facts << tr("The words stay as they were said. They are changed nowhere on a panel.");
+    if (const DrawnDisplay* drawn = m_desk.drawn())
+        facts << tr("Cleared for %1.").arg(inWords(drawn->display.audience));
+    const RectMm box = isPicture(piece.kind) ? piece.picturePlace : piece.cell;
+    facts << tr("%1 \u00d7 %2 mm.").arg(qRound(box.width.value())).arg(qRound(box.height.value()));
+    if (piece.pinned)
+        facts << tr("Pinned by you.");
+    m_column->addSpacing(air(1));
+    m_column->addWidget(new Label(facts.join(QLatin1Char(' ')), 0.85, QFont::Normal, true));
+}
+
+void Note::showPiece(PieceId id, bool cropping, bool swapping)
+{
+    const bool focused = isAncestorOf(focusWidget());
+    const int stopIndex = int(m_actions.indexOf(m_rover->stop()));
+    restart();
+    const Piece* piece = m_desk.piece(id);
+    if (piece == nullptr)
+        return;
+    QString second = piece->text.simplified();
+    if (cropping)
+        second = tr("Drag the picture in its frame, or use the arrow keys. + and \u2212 look "
+                    "nearer or wider. Enter when it is right.");
+    else if (swapping)
+        second = tr("Now choose the piece to trade places with. Esc leaves it.");
+    addHead(*piece, second.size() > 140 ? second.left(139) + QChar(0x2026) : second);
+    addFindings(m_desk.findingsOn(id));
+    addActions(*piece, cropping, swapping);
+    addFacts(*piece);
+    m_rover->setMembers(m_actions, qMax(0, stopIndex));
+    if (focused && m_rover->stop() != nullptr)
+        m_rover->stop()->setFocus();
+}
+
+void Note::showTrial(const QStringList& underneath, const QString& what)
+{
+    restart();
+    m_column->addWidget(new Label(what, 1.08, QFont::DemiBold));
+    if (underneath.isEmpty()) {
+        m_column->addWidget(new Label(tr("Nothing else moves."), 0.95));
+    } else {
+        const QString first = underneath.first().left(60);
+        m_column->addWidget(new Label(underneath.size() == 1
+                ? tr("%1 makes room. Nothing leaves the panel.").arg(first)
+                : tr("%1 and %n other piece(s) make room. Nothing leaves the panel.",
+                    nullptr,
+                    int(underneath.size()) - 1)
+                      .arg(first),
+            0.95));
+    }
+    m_column->addWidget(new Label(tr("Words keep their size."), 0.88, QFont::Normal, true));
+}
+
+} // namespace wainscot::ui

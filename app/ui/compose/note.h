@@ -1,0 +1,45 @@
+// The note beside the panel: what can be done with the piece in hand, what was found on it first.
+#pragma once
+
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include "app/ui/compose/desk.h"
+#include "app/ui/kit/button.h"
+#include "app/ui/kit/rover.h"
+#include "app/ui/kit/surfaces.h"
+
+namespace wainscot::ui {
+
+enum class PieceAction { Bigger, Smaller, Crop, Swap, Pin, TakeOff, Write, Why };
+
+class Note : public Card {
+    Q_OBJECT
+public:
+    explicit Note(Desk& desk, QWidget* parent = nullptr);
+    void showPiece(PieceId id, bool cropping, bool swapping);
+    // While something is moved: what would lie under it.
+    void showTrial(const QStringList& underneath, const QString& what);
+    [[nodiscard]] int heightFor(int width) const;
+    [[nodiscard]] QWidget* firstStop() const { return m_rover->stop(); }
+
+Q_SIGNALS:
+    void asked(wainscot::ui::PieceAction action);
+
+private:
+    void restart();
+    void addHead(const Piece& piece, const QString& second);
+    void addFindings(const std::vector<Finding>& findings);
+    void addActions(const Piece& piece, bool cropping, bool swapping);
+    void addFacts(const Piece& piece);
+    Button* addAction(PieceAction action, Icon icon, const QString& text, const QString& key);
+
+    Desk& m_desk;
+    QWidget* m_content = nullptr;
+    QVBoxLayout* m_column = nullptr;
+    QScrollArea* m_area = nullptr;
+    Rover* m_rover = nullptr;
+    QVector<QWidget*> m_actions;
+};
+
+} // namespace wainscot::ui

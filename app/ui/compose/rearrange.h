@@ -1,0 +1,30 @@
+// The same pieces arranged anew around those that are pinned.
+#pragma once
+
+#include <memory>
+#include <variant>
+#include <vector>
+
+#include "app/jobs/job_run.h"
+#include "core/permit/cleared.h"
+#include "layout/engine/arrangement.h"
+#include "layout/typeset/style.h"
+
+namespace wainscot::ui {
+
+// Prepared in the window's thread, where text is measured; run in any.
+class Rearrangement {
+public:
+    // `pieces` are the book's, those of `panel`.
+    Rearrangement(const ClearedPanel& panel, const PanelStyle& style, std::vector<Piece> pieces);
+
+    // The pieces in their new cells; Refused with a sentence in `detail` when there is no room.
+    [[nodiscard]] Result<std::vector<Piece>> run(const JobRun& run) const;
+
+private:
+    std::vector<Piece> m_pieces;
+    engine::Request m_request;
+    std::shared_ptr<const engine::TextMeasurer> m_text;
+};
+
+} // namespace wainscot::ui

@@ -1,0 +1,155 @@
+#include "app/ui/compose/stage.h"
+
+#include <QPainter>
+#include <QStyle>
+
+#include "app/ui/kit/tokens.h"
+
+namespace wainscot::ui {
+
+// From the piece, or the panel's edge at its height, to the note. It starts at the edge when the
+// piece is not beside it, so that it never crosses words.
+class Stage::Thread : public QWidget {
+public:
+    explicit Thread(QWidget* parent)
+        : QWidget(parent)
+    {
+        setAttribute(Qt::WA_TransparentForMouseEvents);
+    }
+    void setEnds(QPoint from, QPoint to, bool nailAtStart)
+    {
+        const int pad = 5;
+        setGeometry(QRect(from, to).normalized().adjusted(-pad, -pad, pad, pad));
+        m_from = from - pos();
+        m_to = to - pos();
+        m_nailAtStart = nailAtStart;
+        update();
+    }
+
+protected:
+    void paintEvent(QPaintEvent* /*event*/) override
+    {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(tokens().hand, 1.5));
+        painter.drawLine(m_from, m_to);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tokens().hand);
+        painter.drawEllipse(QPointF(m_to), 3.5, 3.5);
+        if (m_nailAtStart)
+            painter.drawEllipse(QPointF(m_from), 3.5, 3.5);
+    }
+
+private:
+    QPoint m_from;
+    QPoint m_to;
+    bool m_nailAtStart = false;
+};
+
+Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* parent)
+    : QWidget(parent)
+    , m_canvas(new Canvas(pictures, this))
+    , m_thread(new Thread(this))
+    , m_note(new Note(desk, this))
+    , m_hung(new HungPanels(session, desk, pictures, this))
+    , m_editor(new WordsEditor(this))
+    , m_empty(new EmptyStage(this))
+{
+    connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
+    m_note->hide();
+    m_thread->hide();
+    setEmpty(true);
+}
+
+void Stage::setEmpty(bool empty)
+{
+    m_empty->setVisible(empty);
+    m_canvas->setVisible(!empty);
+    if (empty) {
+        m_note->hide();
+        m_thread->hide();
+        m_hung->hide();
+        m_editor->hide();
+    }
+    place();
+}
+
+void Stage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    place();
+}
+
+void Stage::place()
+{
+    m_empty->setGeometry(rect());
+    m_canvas->setGeometry(rect());
+    if (!m_canvas->isVisibleTo(this))
+        return;
+    const int margin = air(4);
+    const SizeMm size = m_canvas->content().list.size;
+    const double shape = size.isEmpty() ? 1.4 : size.width / size.height;
+    const int noteWidth = scaled(272);
+    double panelHeight = height() - 2 * margin;
+    double panelWidth = panelHeight * shape;
+    const int most = scaled(width() > 1500 ? 190 : 132);
+    const double free = width() - panelWidth - noteWidth - air(7) - air(9) - 2 * margin;
+    int hungWidth = int(qBound(0.0, free, double(most)));
+    bool hung = hungWidth >= scaled(64);
+    double total = panelWidth + air(7) + noteWidth + (hung ? air(9) + hungWidth : 0);
+    if (total > width() - 2 * margin) {
+        // A wide panel gives up width rather than losing the note; the others go first.
+        hung = width() > scaled(1150);
+        hungWidth = hung ? scaled(width() > 1500 ? 132 : 96) : 0;
+        panelWidth = width() - 2 * margin - air(7) - noteWidth - (hung ? air(6) + hungWidth : 0);
+        panelHeight = panelWidth / shape;
+        total = panelWidth + air(7) + noteWidth + (hung ? air(6) + hungWidth : 0);
+    }
+    const auto visual = [this](const QRect& r) {
+        return QStyle::visualRect(layoutDirection(), rect(), r);
+    };
+    const int left = int((width() - total) / 2);
+    m_canvas->setFitRoom(
+        visual(QRect(left, int((height() - panelHeight) / 2), int(panelWidth), int(panelHeight))));
+    m_noteColumn =
+        visual(QRect(left + int(panelWidth) + air(7), margin, noteWidth, height() - 2 * margin));
+    m_hung->setVisible(hung);
+    if (hung)
+        m_hung->setGeometry(visual(QRect(left + int(total) - hungWidth, 0, hungWidth, height())));
+    placeNote();
+}
+
+void Stage::placeNote()
+{
+    const QRectF piece = m_canvas->pieceRect(m_canvas->inHand());
+    const bool shown = m_canvas->isVisibleTo(this) && !piece.isEmpty();
+    m_note->setVisible(shown);
+    m_thread->setVisible(shown);
+    if (m_editor->isVisible())
+        m_editor->place(piece, rect().adjusted(air(2), air(2), -air(2), -air(2)));
+    if (!shown)
+        return;
+    const int high = qMin(m_note->heightFor(m_noteColumn.width()), m_noteColumn.height());
+    const int top =
+        qBound(m_noteColumn.top(), int(piece.top()) - scaled(40), m_noteColumn.bottom() + 1 - high);
+    m_note->setGeometry(m_noteColumn.left(), top, m_noteColumn.width(), high);
+    m_note->raise();
+
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const QRectF panel = m_canvas->panelRect();
+    const int y =
+        qBound(top + scaled(20), int(piece.top() + piece.height() * 0.3), top + high - scaled(20));
+    const int end = mirrored ? m_note->geometry().right() + 4 : m_note->geometry().left() - 4;
+    const double edge = mirrored ? panel.left() : panel.right();
+    const double side = mirrored ? piece.left() : piece.right();
+    const bool beside =
+        std::abs(edge - side) < panel.width() * 0.08 && y > piece.top() && y < piece.bottom();
+    const int start = int(beside ? side : edge);
+    m_thread->setVisible(mirrored ? start > end : start < end);
+    m_thread->setEnds({start, y}, {end, y}, !beside);
+    m_thread->raise();
+    if (m_editor->isVisible())
+        m_editor->raise();
+}
+
+} // namespace wainscot::ui

@@ -1,0 +1,42 @@
+// The wall: the panel, the note beside the piece in hand with its thread, the hung panels.
+#pragma once
+
+#include <QWidget>
+
+#include "app/ui/canvas/canvas.h"
+#include "app/ui/compose/empty_stage.h"
+#include "app/ui/compose/hung_panels.h"
+#include "app/ui/compose/note.h"
+#include "app/ui/compose/words_editor.h"
+
+namespace wainscot::ui {
+
+class Stage : public QWidget {
+    Q_OBJECT
+public:
+    Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* parent = nullptr);
+
+    [[nodiscard]] Canvas& canvas() { return *m_canvas; }
+    [[nodiscard]] Note& note() { return *m_note; }
+    [[nodiscard]] HungPanels& hung() { return *m_hung; }
+    [[nodiscard]] WordsEditor& editor() { return *m_editor; }
+    [[nodiscard]] EmptyStage& emptyStage() { return *m_empty; }
+    void setEmpty(bool empty);
+    void placeNote(); // after the piece in hand or the view changed
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    class Thread;
+    void place();
+    Canvas* m_canvas;
+    Thread* m_thread;
+    Note* m_note;
+    HungPanels* m_hung;
+    WordsEditor* m_editor;
+    EmptyStage* m_empty;
+    QRect m_noteColumn; // where the note may stand
+};
+
+} // namespace wainscot::ui

@@ -1,0 +1,152 @@
+// Every action with its key, in the menus Book, Edit, Go, Show and Help.
+#include "app/ui/frame/main_window.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QGridLayout>
+#include <QVBoxLayout>
+
+#include "app/ui/kit/tokens.h"
+
+namespace wainscot::ui {
+
+void MainWindow::makeMenus()
+{
+    makeBookMenu(*m_menus->addMenu(tr("&Book")));
+    makeEditMenu(*m_menus->addMenu(tr("&Edit")));
+    makeGoMenu(*m_menus->addMenu(tr("&Go")));
+    makeShowMenu(*m_menus->addMenu(tr("&Show")));
+    makeHelpMenu(*m_menus->addMenu(tr("&Help")));
+}
+
+void MainWindow::makeBookMenu(QMenu& menu)
+{
+    menu.addAction(tr("Begin a book..."), this, [this] { askBegin(); })
+        ->setShortcut(Qt::CTRL | Qt::Key_N);
+    menu.addAction(tr("Open a book..."), this, [this] { askOpen(); })
+        ->setShortcut(Qt::CTRL | Qt::Key_O);
+    menu.addAction(tr("Look at a sample class"), this, [this] { askSample(); });
+    menu.addSeparator();
+    m_needBook << menu.addAction(tr("Gather a class list..."), this, [this] { askChildren(); })
+               << menu.addAction(tr("Gather words..."), this, [this] { askWords(); })
+               << menu.addAction(tr("Gather pictures..."), this, [this] { askPhotos(); });
+    menu.addSeparator();
+    QAction* pdf = menu.addAction(tr("Make the PDF..."), this, [this] { askExport(); });
+    pdf->setShortcut(Qt::CTRL | Qt::Key_E);
+    QAction* print = menu.addAction(tr("Print..."), this, [this] { askPrint(); });
+    print->setShortcut(Qt::CTRL | Qt::Key_P);
+    m_needPanel << pdf << print;
+    menu.addSeparator();
+    menu.addAction(tr("Close"), this, &QWidget::close)->setShortcut(Qt::CTRL | Qt::Key_Q);
+}
+
+void MainWindow::makeEditMenu(QMenu& menu)
+{
+    m_undo = menu.addAction(tr("Undo"), this, [this] {
+        m_compose->endWriting(true);
+        m_session.undo();
+    });
+    m_undo->setShortcut(Qt::CTRL | Qt::Key_Z);
+    m_redo = menu.addAction(tr("Do again"), this, [this] { m_session.redo(); });
+    m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+    menu.addSeparator();
+    const ComposePlace::Actions& a = m_compose->actions();
+    menu.addActions({a.write, a.bigger, a.smaller, a.crop, a.swap, a.pin, a.takeOff, a.lift});
+    menu.addSeparator();
+    menu.addActions({a.arrangeAgain, a.proposeAnew, a.addPanel});
+    menu.addSeparator();
+    menu.addAction(a.find);
+}
+
+void MainWindow::makeGoMenu(QMenu& menu)
+{
+    for (int i = 0; i < kPlaces; ++i) {
+        const Place place = static_cast<Place>(i);
+        QAction* one = menu.addAction(nameOf(place), this, [this, place] { go(place); });
+        one->setShortcut(QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + i)));
+        m_needBook << one;
+    }
+    menu.addSeparator();
+    menu.addAction(tr("Next step"), this, [this] { takeNextStep(); })->setShortcut(Qt::Key_F9);
+    menu.addAction(tr("Next region"), this, [this] { moveRegion(1); })->setShortcut(Qt::Key_F6);
+    menu.addAction(tr("Region before"), this, [this] { moveRegion(-1); })
+        ->setShortcut(Qt::SHIFT | Qt::Key_F6);
+    menu.addSeparator();
+    menu.addActions({m_compose->actions().nextFinding, m_compose->actions().earlierFinding});
+}
+
+void MainWindow::makeShowMenu(QMenu& menu)
+{
+    const ComposePlace::Actions& a = m_compose->actions();
+    menu.addAction(a.drawer);
+    menu.addSeparator();
+    menu.addActions({a.whole, a.nearer, a.further, a.trueSize});
+}
+
+void MainWindow::makeHelpMenu(QMenu& menu)
+{
+    QAction* keys = menu.addAction(tr("All keys"), this, [this] { showKeys(); });
+    keys->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Slash), QKeySequence(Qt::Key_F1)});
+}
+
+// The list is made from the menus themselves, so that it can never tell another key.
+void MainWindow::showKeys()
+{
+    QDialog dialog(this);
+    dialog.setWindowTitle(tr("All keys"));
+    auto* content = new QWidget;
+    auto* grid = new QGridLayout(content);
+    grid->setContentsMargins(air(5), air(4), air(5), air(4));
+    grid->setHorizontalSpacing(air(7));
+    int row = 0;
+    const auto add = [&](const QString& name, const QString& key) {
+        grid->addWidget(new Label(name), row, 0);
+        auto* keys = new Label(key, 1.0, QFont::DemiBold);
+        keys->setWordWrap(false);
+        grid->addWidget(keys, row++, 1);
+    };
+    for (const QAction* menu : m_menus->actions()) {
+        for (const QAction* action : menu->menu()->actions()) {
+            if (!action->shortcut().isEmpty())
+                add(action->text(), action->shortcut().toString(QKeySequence::NativeText));
+        }
+    }
+    add(tr("Between pieces, slips, places"), tr("Arrows, Home, End"));
+    add(tr("Lift a piece; arrows move, Alt finer, Shift resizes"), tr("Space"));
+    add(tr("Set down; write on a piece; take a slip onto the panel"), tr("Enter"));
+    add(tr("Put back"), tr("Esc"));
+    auto* column = new QVBoxLayout(&dialog);
+    column->addWidget(scrolled(content));
+    auto* done = new Button(Button::Form::Plain, tr("Close"));
+    connect(done, &Button::clicked, &dialog, &QDialog::accept);
+    column->addWidget(done, 0, Qt::AlignTrailing);
+    dialog.resize(scaled(560), scaled(600));
+    dialog.exec();
+}
+
+void MainWindow::moveRegion(int step)
+{
+    QVector<QWidget*> regions;
+    if (m_rail->isVisible())
+        regions << m_rail->firstStop();
+    if (m_session.isOpen() && m_place == Place::Compose)
+        regions << m_compose->regions();
+    else if (m_plain->firstStop() != nullptr)
+        regions << m_plain->firstStop();
+    if (m_sill->next()->isVisible())
+        regions << m_sill->next();
+    regions.removeAll(nullptr);
+    if (regions.isEmpty())
+        return;
+    // The region one is in holds the focus widget in the same parent as its first stop.
+    QWidget* focus = QApplication::focusWidget();
+    int at = -1;
+    for (int i = 0; i < regions.size(); ++i) {
+        if (focus != nullptr
+            && (regions.at(i) == focus || regions.at(i)->parentWidget() == focus->parentWidget()))
+            at = i;
+    }
+    regions.at((at + step + regions.size()) % regions.size())->setFocus(Qt::TabFocusReason);
+}
+
+} // namespace wainscot::ui

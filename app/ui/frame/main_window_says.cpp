@@ -1,0 +1,362 @@
+// What the rail, the sill and the plain places say about the book.
+#include "app/ui/frame/main_window.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <set>
+
+#include "app/jobs/sentences.h"
+#include "app/jobs/show_job.h"
+#include "app/ui/session/piece_edits.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+using Nail = PlaceNail::Nail;
+
+struct Answers {
+    int given = 0;
+    int asked = 0;
+};
+
+// Children times prompts, and how many of them have an answer.
+Answers answersOf(const Book& book, const Experience& experience)
+{
+    const PromptSet* set = book.promptSets.find(experience.promptSet);
+    const int prompts = set != nullptr ? int(set->prompts.size()) : 3;
+    std::set<std::pair<ChildId, QString>> given;
+    for (const Quote* quote : quotesOf(book, experience.id)) {
+        if (!quote->prompt.isEmpty())
+            given.insert({quote->child, quote->prompt});
+    }
+    return {int(given.size()), int(book.children.size()) * prompts};
+}
+
+// Whose words or work stand on the display.
+std::set<ChildId> childrenOn(const Book& book, DisplayId display)
+{
+    std::set<ChildId> on;
+    for (const Panel* panel : panelsOf(book, display)) {
+        for (const Piece* piece : piecesOf(book, panel->id)) {
+            if (const Quote* quote = book.quotes.find(piece->quote))
+                on.insert(quote->child);
+            if (const Picture* picture = book.pictures.find(piece->picture))
+                on.insert(picture->people.children.begin(), picture->people.children.end());
+        }
+    }
+    return on;
+}
+
+int findingsToLookAt(const std::vector<Finding>& findings)
+{
+    return int(std::count_if(findings.begin(), findings.end(), [](const Finding& f) {
+        return f.severity != Severity::Note;
+    }));
+}
+
+int stops(const std::vector<Finding>& findings)
+{
+    return int(std::count_if(findings.begin(), findings.end(), [](const Finding& f) {
+        return f.severity == Severity::Stop;
+    }));
+}
+
+} // namespace
+
+void MainWindow::refreshRail()
+{
+    const Book& book = m_session.book();
+    const Experience* experience = m_session.experience();
+    const Answers answers = experience != nullptr ? answersOf(book, *experience) : Answers{};
+    const int panels =
+        m_session.display() != nullptr ? int(panelsOf(book, m_session.display()->id).size()) : 0;
+    const int look = findingsToLookAt(m_compose->desk().findings());
+    m_rail->setVisible(m_session.isOpen());
+    m_rail->setExperience(experience != nullptr ? experience->title : QString(),
+        tr("%1, %n child(ren)", nullptr, int(book.children.size())).arg(book.info.title));
+    m_rail->setLine(Place::Gather,
+        answers.given > 0 ? tr("%1 of %2 answers").arg(answers.given).arg(answers.asked)
+                          : tr("nothing yet"),
+        answers.given == 0                   ? Nail::Untouched
+            : answers.given >= answers.asked ? Nail::NothingMissing
+                                             : Nail::InWork);
+    m_rail->setLine(Place::Listen, tr("not in this version"), Nail::Untouched);
+    QString line = panels == 0 ? tr("nothing yet") : tr("%n panel(s)", nullptr, panels);
+    if (look > 0)
+        line = tr("%1, %2 to look at").arg(line).arg(look);
+    m_rail->setLine(Place::Compose,
+        line,
+        panels == 0 ? Nail::Untouched : (look > 0 ? Nail::InWork : Nail::NothingMissing));
+    m_rail->setLine(Place::Hang,
+        panels > 0 ? tr("can be printed") : tr("nothing to hang"),
+        panels > 0 ? Nail::InWork : Nail::Untouched);
+    m_rail->setLine(Place::Keep, tr("not in this version"), Nail::Untouched);
+    m_kept->setText(m_session.isOpen() ? tr("Kept %1").arg(
+                        QLocale().toString(m_session.keptAt().time(), QStringLiteral("HH:mm")))
+                                       : QString());
+}
+
+void MainWindow::refreshSill()
+{
+    m_undo->setEnabled(m_session.canUndo());
+    m_redo->setEnabled(m_session.canRedo());
+    m_undo->setText(m_session.canUndo() ? tr("Undo: %1").arg(m_session.undoLabel()) : tr("Undo"));
+    m_redo->setText(
+        m_session.canRedo() ? tr("Do again: %1").arg(m_session.redoLabel()) : tr("Do again"));
+    m_sill->setUndo(m_session.undoLabel());
+    for (QAction* one : std::as_const(m_needBook))
+        one->setEnabled(m_session.isOpen());
+    for (QAction* one : std::as_const(m_needPanel))
+        one->setEnabled(m_session.panel() != nullptr);
+    refreshRail();
+    const auto next = [this](const QString& text, std::function<void()> does) {
+        m_nextStep = std::move(does);
+        m_sill->setNext(text);
+    };
+    const Book& book = m_session.book();
+    if (!m_session.isOpen()) {
+        m_sill->say(tr("No book is open."), tr("A book is a folder. Everything stays in it."));
+        next(tr("Begin a book"), [this] { askBegin(); });
+        return;
+    }
+    if (m_place == Place::Compose) {
+        sayCompose();
+        return;
+    }
+    m_sill->say(tr("%1: %2 and %3.")
+                    .arg(tr("%n child(ren)", nullptr, int(book.children.size())),
+                        tr("%n answer(s)", nullptr, int(book.quotes.size())),
+                        tr("%n picture(s)", nullptr, int(book.pictures.size()))),
+        tr("Not said counts as no. Nothing is shown that is not allowed."));
+    if (book.children.isEmpty())
+        next(tr("Gather a class list"), [this] { askChildren(); });
+    else if (book.quotes.isEmpty())
+        next(tr("Gather words"), [this] { askWords(); });
+    else if (book.pictures.isEmpty())
+        next(tr("Gather pictures"), [this] { askPhotos(); });
+    else if (m_place == Place::Hang && m_session.panel() != nullptr)
+        next(tr("Make the PDF"), [this] { askExport(); });
+    else
+        next(tr("Go to Compose"), [this] { go(Place::Compose); });
+}
+
+void MainWindow::sayCompose()
+{
+    const auto next = [this](const QString& text, std::function<void()> does) {
+        m_nextStep = std::move(does);
+        m_sill->setNext(text);
+    };
+    const Book& book = m_session.book();
+    Canvas& canvas = m_compose->canvas();
+    const Piece* hand = m_compose->desk().piece(canvas.inHand());
+    if (m_compose->isWriting()) {
+        m_sill->say(
+            tr("You are writing."), tr("The panel shows every line as it will be printed."));
+        next(tr("Done writing"), [this] { m_compose->endWriting(true); });
+        return;
+    }
+    if (hand != nullptr && canvas.isLifted()) {
+        m_sill->say(tr("%1 is in your hand.").arg(nameFor(book, *hand).left(60)),
+            tr("Arrow keys move it, Enter sets it down, Esc puts it back."));
+        next(tr("Set it down"), [this] { m_compose->canvas().setDown(); });
+        return;
+    }
+    if (m_session.panel() == nullptr) {
+        const int words = int(book.quotes.size());
+        m_sill->say(words > 0 ? tr("%n answer(s) are here. No panel yet.", nullptr, words)
+                              : tr("No words and no panel yet."),
+            tr("Only what the families allowed is proposed."));
+        if (words > 0 || !book.pictures.isEmpty())
+            next(tr("Propose a panel"), [this] { m_compose->desk().propose(); });
+        else
+            next(tr("Go to Gather"), [this] { go(Place::Gather); });
+        return;
+    }
+    const auto on = childrenOn(book, m_session.display()->id);
+    const int panels = int(panelsOf(book, m_session.display()->id).size());
+    QStringList missing;
+    for (const auto& [id, child] : book.children.rows()) {
+        if (on.count(id) == 0)
+            missing << displayName(child);
+    }
+    const auto& findings = m_compose->desk().findings();
+    const int look = findingsToLookAt(findings);
+    QStringList second;
+    if (missing.size() > 4)
+        second << tr("%1 children are not on it.").arg(missing.size());
+    else if (!missing.isEmpty())
+        second << tr("Not on it: %1.").arg(listInWords(missing));
+    if (look > 0)
+        second << tr("%n finding(s) to look at.", nullptr, look);
+    m_sill->say(tr("%1. %2 of %3 children are on it.")
+                    .arg(tr("%n panel(s)", nullptr, panels))
+                    .arg(on.size())
+                    .arg(book.children.size()),
+        second.join(QLatin1Char(' ')));
+    const int mustMend = stops(findings);
+    if (mustMend > 0)
+        next(
+            tr("Mend %n thing(s) first", nullptr, mustMend), [this] { m_compose->goToFinding(1); });
+    else
+        next(tr("Make the PDF"), [this] { askExport(); });
+}
+
+void MainWindow::refreshPlaces()
+{
+    if (!m_session.isOpen()) {
+        fillWelcome();
+        return;
+    }
+    switch (m_place) {
+    case Place::Gather:
+        fillGather();
+        break;
+    case Place::Listen:
+        fillListen();
+        break;
+    case Place::Hang:
+        fillHang();
+        break;
+    case Place::Keep:
+        fillKeep();
+        break;
+    case Place::Compose:
+        break;
+    }
+}
+
+void MainWindow::fillWelcome()
+{
+    m_plain->begin(tr("A book holds one class for one year."),
+        tr("Words, pictures and panels stay in one folder on this computer."));
+    m_plain->add({tr("Begin a book"),
+        {tr("An empty folder, and the name of your class.")},
+        tr("Begin a book"),
+        Icon::Plus,
+        [this] { askBegin(); }});
+    m_plain->add({tr("Open a book"),
+        {tr("A folder with the file book.wainscot in it.")},
+        tr("Open a book"),
+        Icon::Sheet,
+        [this] { askOpen(); }});
+    m_plain->add({tr("Look at a sample class"),
+        {tr("An invented class with its words, drawings and photos, made on this computer.")},
+        tr("Look at a sample class"),
+        Icon::Look,
+        [this] { askSample(); }});
+    m_plain->end();
+}
+
+void MainWindow::fillGather()
+{
+    const auto shown = ShowJob{}.run(m_session.book(), {});
+    const Book& book = m_session.book();
+    m_plain->begin(tr("Who is here, what was asked, what they said and made."),
+        tr("In this version class, words and pictures come from files. Taking words down here "
+           "comes later."));
+    QStringList names;
+    for (const auto& [id, child] : book.children.rows())
+        names << displayName(child);
+    m_plain->add({names.isEmpty() ? tr("Who is in your class?")
+                                  : tr("Class: %n child(ren)", nullptr, int(names.size())),
+        {names.isEmpty() ? tr("A class list is a CSV file with the column \u201cname\u201d, and a "
+                              "column for each permission.")
+                         : names.join(QStringLiteral(", "))},
+        tr("Gather a class list"),
+        Icon::Words,
+        [this] { askChildren(); }});
+    QStringList words{tr("A CSV file with the columns child, prompt and words, or child and one "
+                         "column for each question.")};
+    QStringList photos{tr("A folder of photos and scanned drawings. Nobody sees them until "
+                          "somebody says who is in them.")};
+    if (shown) {
+        for (const ExperienceSummary& one : shown->experiences) {
+            QStringList open;
+            for (const NotYetHeard& child : one.notYetHeard)
+                open << child.child;
+            words << tr("%1: %n answer(s).", nullptr, one.quotes).arg(one.title)
+                    + (open.isEmpty() ? QString()
+                                      : QLatin1Char(' ')
+                                + tr("Not on every question: %1.")
+                                      .arg(open.join(QStringLiteral(", "))));
+            photos << tr("%1: %n picture(s).", nullptr, one.photos).arg(one.title);
+        }
+    }
+    m_plain->add(
+        {tr("What they said"), words, tr("Gather words"), Icon::Words, [this] { askWords(); }});
+    m_plain->add(
+        {tr("Pictures"), photos, tr("Gather pictures"), Icon::Photo, [this] { askPhotos(); }});
+    m_plain->end();
+}
+
+void MainWindow::fillListen()
+{
+    const int answers = int(m_session.book().quotes.size());
+    m_plain->begin(tr("Put like with like, give it back to the class, look back on it."),
+        tr("Groups and meetings are not in this version yet."));
+    m_plain->add({tr("What can be done now"),
+        {tr("%n answer(s) are in the book, told by question in the drawer of Compose.",
+            nullptr,
+            answers)},
+        tr("Go to Compose"),
+        Icon::Next,
+        [this] { go(Place::Compose); }});
+    m_plain->end();
+}
+
+void MainWindow::fillHang()
+{
+    m_plain->begin(tr("Check, place on the wall, print."),
+        tr("A plan of the wall is not in this version yet. Checking and printing are."));
+    const auto& findings = m_compose->desk().findings();
+    QStringList lines;
+    for (const Finding& finding : findings) {
+        if (finding.severity != Severity::Note)
+            lines << (finding.panel > 0 ? tr("Panel %1: %2").arg(finding.panel).arg(finding.says)
+                                        : finding.says);
+    }
+    const bool panel = m_session.panel() != nullptr;
+    if (lines.isEmpty() && panel)
+        lines << tr("Nothing was found. Measured: type, contrast, pictures, edges, permissions.");
+    if (panel) {
+        m_plain->add({tr("Check"), lines, tr("Go to the panel"), Icon::Look, [this] {
+                          go(Place::Compose);
+                          m_compose->goToFinding(1);
+                      }});
+        m_plain->add({tr("A PDF for a print shop"),
+            {tr("True size, one page for each panel, all pictures as sharp as they are.")},
+            tr("Make the PDF"),
+            Icon::Sheet,
+            [this] { askExport(); }});
+        m_plain->add({tr("Print here"),
+            {tr("On your own printer, through the system.")},
+            tr("Print"),
+            Icon::Sheet,
+            [this] { askPrint(); }});
+    } else {
+        m_plain->add({tr("There is no panel yet"),
+            {tr("Make one in Compose first.")},
+            tr("Go to Compose"),
+            Icon::Next,
+            [this] { go(Place::Compose); }});
+    }
+    m_plain->end();
+}
+
+void MainWindow::fillKeep()
+{
+    m_plain->begin(tr("The term in one file; carry, put away, erase."),
+        tr("The term's file is not in this version yet."));
+    m_plain->add({tr("What can be done now"),
+        {tr("Everything is kept in one folder. Copy the folder to carry the book or to keep a "
+            "second one."),
+            m_session.folder()},
+        {},
+        Icon::None,
+        {}});
+    m_plain->end();
+}
+
+} // namespace wainscot::ui

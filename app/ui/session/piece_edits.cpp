@@ -1,0 +1,117 @@
+#include "app/ui/session/piece_edits.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace wainscot::ui {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Piece", text);
+}
+
+} // namespace
+
+Edit replacePiece(const Book& book, const Piece& piece, const QString& label, int gesture)
+{
+    return replacePieces(book, {piece}, label, gesture);
+}
+
+Edit replacePieces(
+    const Book& book, const std::vector<Piece>& pieces, const QString& label, int gesture)
+{
+    EditBuilder builder(book, label, gesture);
+    for (const Piece& piece : pieces)
+        builder.put(piece);
+    return builder.take();
+}
+
+Edit removePiece(const Book& book, PieceId piece, const QString& label)
+{
+    EditBuilder builder(book, label);
+    builder.remove<Piece>(piece);
+    return builder.take();
+}
+
+Edit addPiece(const Book& book, Piece piece, const QString& label, PieceId& added)
+{
+    EditBuilder builder(book, label);
+    int last = 0;
+    for (const Piece* other : piecesOf(book, piece.panel))
+        last = std::max(last, other->order);
+    piece.order = last + 1;
+    piece.id = builder.newId<Piece>();
+    added = piece.id;
+    builder.put(piece);
+    return builder.take();
+}
+
+Edit addPanel(const Book& book, DisplayId display, const QString& label, PanelId& added)
+{
+    EditBuilder builder(book, label);
+    Panel panel;
+    panel.id = builder.newId<Panel>();
+    panel.display = display;
+    panel.number = int(panelsOf(book, display).size()) + 1;
+    added = panel.id;
+    builder.put(panel);
+    return builder.take();
+}
+
+QString wordFor(PieceKind kind)
+{
+    switch (kind) {
+    case PieceKind::Title:
+        return tr("Title");
+    case PieceKind::Question:
+        return tr("Question");
+    case PieceKind::Context:
+        return tr("How it came about");
+    case PieceKind::Label:
+        return tr("Label");
+    case PieceKind::Photo:
+        return tr("Photo");
+    case PieceKind::Work:
+        return tr("Work");
+    case PieceKind::Quote:
+        return tr("Words");
+    case PieceKind::Interpretation:
+        return tr("What we make of it");
+    case PieceKind::NextStep:
+        return tr("What comes next");
+    case PieceKind::Invitation:
+        return tr("Invitation");
+    case PieceKind::Credits:
+        return tr("Credits");
+    }
+    return {};
+}
+
+QString nameFor(const Book& book, const Piece& piece)
+{
+    const auto joined = [](const QString& first, const QString& second) {
+        return second.isEmpty() ? first : first + QStringLiteral(": ") + second;
+    };
+    if (piece.kind == PieceKind::Quote) {
+        const Quote* quote = book.quotes.find(piece.quote);
+        const Child* child = quote != nullptr ? book.children.find(quote->child) : nullptr;
+        return joined(child != nullptr ? displayName(*child) : wordFor(piece.kind),
+            quote != nullptr ? quote->words : QString());
+    }
+    QString text = piece.text;
+    if (isPicture(piece.kind) && text.isEmpty()) {
+        if (const Picture* picture = book.pictures.find(piece.picture))
+            text = picture->caption.isEmpty() ? picture->fileName : picture->caption;
+    }
+    return joined(wordFor(piece.kind), text.simplified());
+}
+
+bool isWritable(PieceKind kind)
+{
+    return kind != PieceKind::Quote;
+}
+
+} // namespace wainscot::ui

@@ -1,0 +1,30 @@
+// The edits of Compose, made from the book without touching it. Labels are what undo would undo.
+#pragma once
+
+#include "core/edit/edit.h"
+#include "core/model/book.h"
+
+namespace wainscot::ui {
+
+// The piece as given replaces the one with its id.
+[[nodiscard]] Edit replacePiece(
+    const Book& book, const Piece& piece, const QString& label, int gesture = 0);
+[[nodiscard]] Edit replacePieces(
+    const Book& book, const std::vector<Piece>& pieces, const QString& label, int gesture = 0);
+[[nodiscard]] Edit removePiece(const Book& book, PieceId piece, const QString& label);
+
+// A new piece at the end of the panel's reading order. `added` receives its id.
+[[nodiscard]] Edit addPiece(const Book& book, Piece piece, const QString& label, PieceId& added);
+
+// An empty panel after the others of the display.
+[[nodiscard]] Edit addPanel(
+    const Book& book, DisplayId display, const QString& label, PanelId& added);
+
+// "Photo", "A child's words", ... for headings and labels.
+[[nodiscard]] QString wordFor(PieceKind kind);
+// "Photo: Wren's wet hand"; for words the child's name: "Wren: My wet hand went off the wall."
+[[nodiscard]] QString nameFor(const Book& book, const Piece& piece);
+// Adult's text may be written on the panel; a child's words may not.
+[[nodiscard]] bool isWritable(PieceKind kind);
+
+} // namespace wainscot::ui
