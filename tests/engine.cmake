@@ -12,3 +12,4 @@ wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
 # Measured by hand: CPU, memory and growth.
 add_executable(bench_engine bench/engine_bench.cpp)
 target_link_libraries(bench_engine PRIVATE engine_documents)
+wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)

@@ -77,6 +77,7 @@ struct PictureShape {
 enum class Stand {
     Top,
     Foot, // bottom-aligned with what stands beside it
+    PageFoot, // the same, and the page is filled down to its last row
 };
 
 // What a plan or a teacher asks for one item. Zero or -1 = nothing asked.

@@ -28,6 +28,7 @@ struct Weights {
     double size = 3; // ln(area / aimed-at area)^2
     double rank = 30; // ln^2 of a picture too large beside, or too small as, the dominant one
     double measure = 22; // ln(characters / limit)^2
+    double captionLines = 0.6; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
     double cut = 0.25; // a vertical cut; half a unit more on an odd column
     double sideBySideStacks = 4; // two stacks side by side read ambiguously

@@ -115,7 +115,7 @@ Placement Finisher::placed(int index, const GridRect& at, const LeafFit& fit) co
             height = page.height(rows).value();
         }
     }
-    if (piece.item.wish.stand == Stand::Foot && height < full) {
+    if (piece.item.wish.stand != Stand::Top && height < full) {
         const Mm down(full - height);
         out.cell.y += down;
         out.picture = out.picture.isEmpty() ? out.picture : out.picture.movedBy(Mm(0), down);
@@ -219,7 +219,7 @@ void Finisher::dropBesideLabels(const Node& row, std::size_t from)
     for (const Node& child : row.children) {
         const Node* leaf = first(child);
         const Piece& piece = m_leaves.piece(leaf->first);
-        if (!piece.spec.tinted || piece.blank || piece.item.wish.stand == Stand::Foot)
+        if (!piece.spec.tinted || piece.blank || piece.item.wish.stand != Stand::Top)
             continue;
         for (std::size_t k = from; k < m_out.items.size(); ++k) {
             Placement& one = m_out.items[k];

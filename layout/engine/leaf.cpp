@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kSmallestPictureGutters = 4; // no picture side below four gutters
 constexpr double kLeastPpiShare = 0.55; // a picture may shrink in its cell down to this share
+constexpr int kCaptionLines = 2; // more read as running text
 constexpr double kTouch = 1e-6; // mm; lengths closer than this are the same
 
 double square(double x)
@@ -175,6 +176,8 @@ void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out
     const double area = w * hh;
     const double white = boxWidth * boxHeight - area;
     add(out.cost.crop, m_weights.crop * square(1 - out.keep));
+    if (caption.lines > kCaptionLines)
+        add(out.cost.measure, m_weights.captionLines * square(caption.lines - kCaptionLines));
     add(out.cost.white, m_weights.white * white / m_usable * (1 + white / (boxWidth * boxHeight)));
     if (!piece.isSample() && w < boxWidth - 1)
         add(out.cost.alignment, m_weights.ragged);
@@ -257,8 +260,11 @@ int LeafTable::leastCells(int i)
 {
     int least = m_page.columns * m_page.rows + 1;
     for (int w = 1; w <= m_page.columns; ++w)
-        for (int x = 0; x + w <= m_page.columns; ++x)
-            least = std::min(least, w * leastRows(i, x, w));
+        for (int x = 0; x + w <= m_page.columns; ++x) {
+            const int rows = leastRows(i, x, w);
+            if (rows <= m_page.rows)
+                least = std::min(least, w * rows);
+        }
     return least;
 }
 

@@ -40,7 +40,8 @@ public:
             return known;
         Cost best = kNever;
         int height = rows;
-        for (int h = rows; h >= 1; --h) {
+        const int least = reachesFoot(first, last) ? rows : 1;
+        for (int h = rows; h >= least; --h) {
             const double foot = double(rows - h) / rows;
             const Cost white = toCost(m_leaves.weights().foot * foot);
             const Cost filled = m_table.cost(first, last, 0, columns, h);
@@ -68,6 +69,14 @@ public:
     }
 
 private:
+    bool reachesFoot(int first, int last) const
+    {
+        for (int i = first; i < last; ++i)
+            if (m_leaves.piece(i).item.wish.stand == Stand::PageFoot)
+                return true;
+        return false;
+    }
+
     const RunTable& m_table;
     LeafTable& m_leaves;
     std::vector<std::pair<Cost, int>> m_free; // pages without pins, by run; -1 = not asked yet

@@ -33,7 +33,7 @@ PlanPart groups(int most, int least, int widest)
 
 PlanPart atFoot(PlanPart one)
 {
-    one.stand = Stand::Foot;
+    one.stand = Stand::PageFoot;
     return one;
 }
 
@@ -74,7 +74,7 @@ Plan drawing()
             false},
         {{atFoot(part(Role::Note, 5, 5, 0)),
              part(Role::Blank, 1, 8),
-             atFoot(part(Role::Credits, 4, 4, 8))},
+             atFoot(indented(part(Role::Credits, 4, 4, 8)))},
             false},
     };
     plan.upright = {
@@ -202,8 +202,8 @@ public:
         wish.blockColumns = place.role == Role::Group ? most : 0;
         wish.rows = int(place.rows * m_page.rows + 0.5);
         wish.area = item.picture ? place.area : 0;
-        if (place.stand == Stand::Foot)
-            wish.stand = Stand::Foot;
+        if (place.stand != Stand::Top)
+            wish.stand = place.stand;
         wish.bandBefore = m_bandBefore;
         m_bandBefore = false;
         if (place.indented)
@@ -403,8 +403,8 @@ Best bestVariant(const Plan& plan, const Request& request, bool loose, TextMemo&
 // A page that costs so much less without a wish shows that the wish made it bad.
 bool muchCheaper(const Arrangement& loose, const Arrangement& strict)
 {
-    return loose.cost.total() * 10 < strict.cost.total() * 7
-        && loose.cost.total() + 4 * kUnit < strict.cost.total();
+    return loose.cost.total() * 2 < strict.cost.total()
+        && loose.cost.total() + 6 * kUnit < strict.cost.total();
 }
 
 } // namespace

@@ -41,7 +41,9 @@ RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
         int least = leaves.page().columns * m_rows + 1;
         for (int q = 0; q < m_spans.count(); ++q) {
             const auto span = m_spans.span(q);
-            least = std::min(least, span.w * leaves.leastRows(i, span.x, span.w));
+            const int rows = leaves.leastRows(i, span.x, span.w);
+            if (rows <= m_rows)
+                least = std::min(least, span.w * rows);
         }
         m_cells.push_back(m_cells.back() + least);
     }
@@ -85,13 +87,13 @@ int RunTable::bandInside(int first, int last) const
     return -1;
 }
 
-// One whole row of white parts two groups, and two bands, that lie one above the other.
+// One whole row of white parts two groups, and a band of groups from another, one above the other.
 int RunTable::gapRows(int split) const
 {
-    if (m_leaves.piece(split).item.wish.bandBefore)
-        return 1;
     const int above = m_groups[std::size_t(split - 1)];
     const int below = m_groups[std::size_t(split)];
+    if (m_leaves.piece(split).item.wish.bandBefore)
+        return above > 0 || below > 0 ? 1 : 0;
     return above > 0 && below > 0 && above != below ? 1 : 0;
 }
 

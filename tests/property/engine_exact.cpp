@@ -136,7 +136,8 @@ private:
         const bool across = type == NodeType::Stack;
         const bool parted =
             group(split - 1) > 0 && group(split) > 0 && group(split - 1) != group(split);
-        const int gap = across && (parted || band(split)) ? 1 : 0;
+        const bool besideGroup = group(split - 1) > 0 || group(split) > 0;
+        const int gap = across && (parted || (band(split) && besideGroup)) ? 1 : 0;
         const int length = across ? node.at.h - gap : node.at.w;
         for (int cut = 1; cut < length; ++cut) {
             Tree a{NodeType::Leaf, node.first, split, node.at, -1, -1};
