@@ -32,6 +32,7 @@ public:
     Piece& photo(RectMm cell, const QString& caption, int lines, SizePx size = {4000, 3000});
     Piece& work(RectMm cell, SizePx size, const QString& caption = {});
 
+    Piece& last() { return m_pieces.back(); }
     [[nodiscard]] RectMm cell(int column, int row, int columns, int rows) const
     {
         return style().grid.cell(column, row, columns, rows);

@@ -199,6 +199,8 @@ TEST(TextBlock, DrawsLinesAsWideAsItSaid)
     ASSERT_EQ(runs.size(), breaks.ends.size());
     for (std::size_t i = 0; i < runs.size(); ++i) {
         const GlyphRun& run = runs[i];
+        for (const QPointF& at : run.positions)
+            EXPECT_NEAR(at.y(), 0, 1e-6); // on the baseline, whatever the face's ascent
         const auto advances = run.font.advancesForGlyphIndexes(
             QList<quint32>{run.glyphs.back()}, QRawFont::UseDesignMetrics);
         const Mm right = unitsToMm(run.positions.back().x() + advances.front().x());
