@@ -1,10 +1,16 @@
 #include "layout/paper/font_face.h"
 
 #include "layout/paper/cff_charset.h"
+#include "layout/paper/pdf_syntax.h"
 
+#include <QTransform>
+
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <hb-ot.h>
 #include <hb-subset.h>
+#include <stdexcept>
 
 namespace wainscot::pdf {
 
@@ -76,39 +82,94 @@ FontFace::FontFace(const QRawFont& font)
     , m_face(hb_face_create_for_tables(tableOf, &m_font, nullptr), hb_face_destroy)
     , m_scaled(hb_font_create(m_face.get()), hb_font_destroy)
 {
+    m_font.setPixelSize(1000);
     const auto em = static_cast<int>(hb_face_get_upem(m_face.get()));
     hb_font_set_scale(m_scaled.get(), em, em);
-    // An instance of a variable font cannot be told from its tables, so its outlines could differ
-    // from the ones that were laid out.
-    m_embeddable = !has(m_font, "fvar") && (has(m_font, "glyf") || has(m_font, "CFF "));
-    if (!has(m_font, "CFF "))
-        return;
-    const std::optional<CffCharset> charset = readCffCharset(m_font.fontTable("CFF "));
-    m_embeddable = m_embeddable && charset.has_value();
-    m_outlines = charset && charset->cidKeyed ? Outlines::CffByCid : Outlines::CffByGlyph;
-    if (charset)
+    m_next = std::max(1U, hb_face_get_glyph_count(m_face.get()));
+    std::optional<CffCharset> charset;
+    if (has(m_font, "CFF "))
+        charset = readCffCharset(m_font.fontTable("CFF "));
+    // An instance of a variable font cannot be told from its tables: embedded, it could look
+    // different from what was laid out. Type 1 and bitmap fonts have no tables at all.
+    if (has(m_font, "fvar") || !(charset || has(m_font, "glyf"))) {
+        m_outlines = Outlines::Drawn;
+        m_next = 1;
+    } else if (charset) {
+        m_outlines = charset->cidKeyed ? Outlines::CffByCid : Outlines::CffByGlyph;
         m_cids = charset->cidOfGlyph;
+    }
 }
 
 FontFace::~FontFace() = default;
 
-std::uint16_t FontFace::codeOf(quint32 glyph) const
-{
-    if (m_outlines == Outlines::CffByCid)
-        return glyph < m_cids.size() ? m_cids[glyph] : std::uint16_t(0);
-    return static_cast<std::uint16_t>(glyph);
-}
-
 double FontFace::advance(quint32 glyph) const
 {
-    return hb_font_get_glyph_h_advance(m_scaled.get(), glyph) * 1000.0
-        / hb_face_get_upem(m_face.get());
+    // Whole thousandths: some readers take no fractions, and the pen must be where they think it
+    // is.
+    if (m_outlines == Outlines::Drawn) {
+        const QList<quint32> one{glyph};
+        return std::round(
+            m_font.advancesForGlyphIndexes(one, QRawFont::UseDesignMetrics).value(0).x());
+    }
+    return std::round(hb_font_get_glyph_h_advance(m_scaled.get(), glyph) * 1000.0
+        / hb_face_get_upem(m_face.get()));
 }
 
 quint32 FontFace::glyphOf(char32_t letter) const
 {
+    if (m_outlines == Outlines::Drawn)
+        return m_font.glyphIndexesForString(QString::fromUcs4(&letter, 1)).value(0);
     hb_codepoint_t glyph = 0;
     return hb_font_get_nominal_glyph(m_scaled.get(), letter, &glyph) != 0 ? glyph : 0;
+}
+
+QPainterPath FontFace::outline(quint32 glyph) const
+{
+    return QTransform::fromScale(1, -1).map(m_font.pathForGlyph(glyph));
+}
+
+std::optional<FontFace::Code> FontFace::newCode(quint32 glyph, bool first)
+{
+    if (m_outlines == Outlines::CffByCid || m_outlines == Outlines::CffByGlyph) {
+        if (!first)
+            return std::nullopt;
+        if (m_outlines == Outlines::CffByGlyph)
+            return static_cast<Code>(glyph);
+        return glyph < m_cids.size() ? m_cids[glyph] : Code(0);
+    }
+    if (first && m_outlines == Outlines::TrueType)
+        return static_cast<Code>(glyph);
+    const unsigned last = m_outlines == Outlines::Drawn ? 0xff : 0xffff;
+    if (m_next > last)
+        throw std::runtime_error("too many different letters in the font " + postScriptName());
+    return static_cast<Code>(m_next++);
+}
+
+std::optional<FontFace::Code> FontFace::codeFor(quint32 glyph, const QString& text)
+{
+    std::vector<Code>& known = m_codesOfGlyph[glyph];
+    for (const Code code : known) {
+        if (m_codes[code].text == text)
+            return code;
+    }
+    const std::optional<Code> code = newCode(glyph, known.empty());
+    if (code) {
+        known.push_back(*code);
+        m_codes[*code] = {glyph, text};
+    }
+    return code;
+}
+
+FontFace::Code FontFace::anyCode(quint32 glyph, const QString& text)
+{
+    const std::vector<Code>& known = m_codesOfGlyph[glyph];
+    return known.empty() ? codeFor(glyph, text).value_or(0) : known.front();
+}
+
+std::string FontFace::spelled(Code code) const
+{
+    const std::string four = hexCode(code);
+    return m_outlines == Outlines::Drawn ? four.substr(2) : four;
 }
 
 FaceMeasures FontFace::measures() const
@@ -155,22 +216,6 @@ std::string FontFace::postScriptName() const
     return clean.empty() ? "Face" : clean;
 }
 
-bool FontFace::standsFor(quint32 glyph, const QString& text)
-{
-    Meaning& meaning = m_used[glyph];
-    if (meaning.firm)
-        return meaning.text == text;
-    meaning = {text, true};
-    return true;
-}
-
-void FontFace::uses(quint32 glyph, const QString& text)
-{
-    Meaning& meaning = m_used[glyph];
-    if (meaning.text.isEmpty())
-        meaning.text = text;
-}
-
 std::string FontFace::subset() const
 {
     const Input input(hb_subset_input_create_or_fail());
@@ -178,8 +223,8 @@ std::string FontFace::subset() const
         return {};
     hb_set_t* glyphs = hb_subset_input_glyph_set(input.get());
     hb_set_add(glyphs, 0);
-    for (const auto& [glyph, meaning] : m_used)
-        hb_set_add(glyphs, glyph);
+    for (const auto& [code, shown] : m_codes)
+        hb_set_add(glyphs, shown.glyph);
     hb_set_t* dropped = hb_subset_input_set(input.get(), HB_SUBSET_SETS_DROP_TABLE_TAG);
     for (const char* table : kDropped)
         hb_set_add(dropped, hb_tag_from_string(table, 4));

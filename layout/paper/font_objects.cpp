@@ -1,5 +1,6 @@
 #include "layout/paper/font_objects.h"
 
+#include "layout/paper/drawn_font.h"
 #include "layout/paper/pdf_syntax.h"
 
 #include <QCryptographicHash>
@@ -34,57 +35,23 @@ std::string subsetTag(const std::string& program)
     return tag;
 }
 
-struct Shown {
-    double width = 0;
-    QString text;
-};
+using Codes = std::map<FontFace::Code, FontFace::Shown>;
 
-// By code, ascending: the order in which widths and texts are listed.
-std::map<unsigned, Shown> shownCodes(const FontFace& face)
-{
-    std::map<unsigned, Shown> codes;
-    for (const auto& [glyph, meaning] : face.used())
-        codes[face.codeOf(glyph)] = {face.advance(glyph), meaning.text};
-    return codes;
-}
-
-std::string widthArray(const std::map<unsigned, Shown>& codes)
+std::string widthArray(const FontFace& face)
 {
     std::string widths = "[";
     unsigned expected = 0;
     bool open = false;
-    for (const auto& [code, shown] : codes) {
+    for (const auto& [code, shown] : face.codes()) {
         if (!open || code != expected)
             widths += (open ? "] " : " ") + std::to_string(code) + " [";
         else
             widths += ' ';
-        widths += number(shown.width);
+        widths += number(face.advance(shown.glyph));
         open = true;
-        expected = code + 1;
+        expected = code + 1U;
     }
     return widths + (open ? "] ]" : "]");
-}
-
-std::string toUnicodeMap(const std::map<unsigned, Shown>& codes)
-{
-    std::vector<std::string> lines;
-    for (const auto& [code, shown] : codes) {
-        if (!shown.text.isEmpty())
-            lines.push_back("<" + hexCode(code) + "> <" + utf16Hex(shown.text) + ">\n");
-    }
-    std::string map = "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
-                      "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
-                      "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
-                      "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n";
-    constexpr std::size_t atOnce = 100; // a CMap section holds no more
-    for (std::size_t from = 0; from < lines.size(); from += atOnce) {
-        const std::size_t to = std::min(lines.size(), from + atOnce);
-        map += std::to_string(to - from) + " beginbfchar\n";
-        for (std::size_t i = from; i < to; ++i)
-            map += lines[i];
-        map += "endbfchar\n";
-    }
-    return map + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
 }
 
 Handle descriptor(QPDF& file, const FontFace& face, const std::string& name, Handle program)
@@ -119,26 +86,40 @@ Handle programStream(QPDF& file, const FontFace& face, const std::string& progra
     return stream;
 }
 
-void fillIn(QPDF& file, FontObjects::Entry& entry)
+// Which glyph a code shows: as long as every code is its glyph's number that need not be said.
+Handle glyphMap(QPDF& file, const Codes& codes)
 {
-    const std::string program = entry.face.subset();
+    std::string map;
+    bool identity = true;
+    for (const auto& [code, shown] : codes) {
+        map.resize(2 * std::size_t(code) + 2, '\0');
+        map[2 * std::size_t(code)] = static_cast<char>(shown.glyph >> 8 & 0xffU);
+        map[2 * std::size_t(code) + 1] = static_cast<char>(shown.glyph & 0xffU);
+        identity = identity && code == shown.glyph;
+    }
+    return identity ? Handle::newName("/Identity") : Handle::newStream(&file, map);
+}
+
+void fillInEmbedded(QPDF& file, FontObjects::Entry& entry)
+{
+    const FontFace& face = entry.face;
+    const std::string program = face.subset();
     if (program.empty())
-        throw std::runtime_error("the font " + entry.face.postScriptName() + " cannot be embedded");
-    const std::string name = "/" + subsetTag(program) + "+" + entry.face.postScriptName();
-    const auto codes = shownCodes(entry.face);
-    const bool trueType = entry.face.outlines() == Outlines::TrueType;
+        throw std::runtime_error("the font " + face.postScriptName() + " cannot be embedded");
+    const std::string name = "/" + subsetTag(program) + "+" + face.postScriptName();
+    const bool trueType = face.outlines() == Outlines::TrueType;
 
     Handle descendant = Handle::parse(
         "<< /Type /Font /CIDSystemInfo << /Registry (Adobe) /Ordering (Identity) /Supplement 0 >>"
         " /W "
-        + widthArray(codes) + " >>");
+        + widthArray(face) + " >>");
     descendant.replaceKey(
         "/Subtype", Handle::newName(trueType ? "/CIDFontType2" : "/CIDFontType0"));
     if (trueType)
-        descendant.replaceKey("/CIDToGIDMap", Handle::newName("/Identity"));
+        descendant.replaceKey("/CIDToGIDMap", glyphMap(file, face.codes()));
     descendant.replaceKey("/BaseFont", Handle::newName(name));
-    descendant.replaceKey("/FontDescriptor",
-        descriptor(file, entry.face, name, programStream(file, entry.face, program)));
+    descendant.replaceKey(
+        "/FontDescriptor", descriptor(file, face, name, programStream(file, face, program)));
 
     Handle& font = entry.object;
     font.replaceKey("/Type", Handle::newName("/Font"));
@@ -146,10 +127,34 @@ void fillIn(QPDF& file, FontObjects::Entry& entry)
     font.replaceKey("/Encoding", Handle::newName("/Identity-H"));
     font.replaceKey("/BaseFont", Handle::newName(trueType ? name : name + "-Identity-H"));
     font.replaceKey("/DescendantFonts", Handle::newArray({file.makeIndirectObject(descendant)}));
-    font.replaceKey("/ToUnicode", Handle::newStream(&file, toUnicodeMap(codes)));
+    font.replaceKey("/ToUnicode", Handle::newStream(&file, toUnicodeMap(face)));
 }
 
 } // namespace
+
+std::string toUnicodeMap(const FontFace& face)
+{
+    const bool oneByte = face.outlines() == Outlines::Drawn;
+    std::vector<std::string> lines;
+    for (const auto& [code, shown] : face.codes()) {
+        if (!shown.text.isEmpty())
+            lines.push_back("<" + face.spelled(code) + "> <" + utf16Hex(shown.text) + ">\n");
+    }
+    std::string map = "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
+                      "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
+                      "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
+                      "1 begincodespacerange\n"
+        + std::string(oneByte ? "<00> <FF>" : "<0000> <FFFF>") + "\nendcodespacerange\n";
+    constexpr std::size_t atOnce = 100; // a CMap section holds no more
+    for (std::size_t from = 0; from < lines.size(); from += atOnce) {
+        const std::size_t to = std::min(lines.size(), from + atOnce);
+        map += std::to_string(to - from) + " beginbfchar\n";
+        for (std::size_t i = from; i < to; ++i)
+            map += lines[i];
+        map += "endbfchar\n";
+    }
+    return map + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
+}
 
 FontObjects::FontObjects(QPDF& file)
     : m_file(file)
@@ -172,13 +177,16 @@ FontObjects::Entry& FontObjects::entry(const QRawFont& font)
 void FontObjects::embed()
 {
     for (auto& [key, entry] : m_entries)
-        fillIn(m_file, *entry);
+        entry->face.outlines() == Outlines::Drawn ? fillInDrawn(m_file, entry->object, entry->face)
+                                                  : fillInEmbedded(m_file, *entry);
 }
 
 bool FontObjects::showsMissingGlyph() const
 {
     return std::any_of(m_entries.begin(), m_entries.end(), [](const auto& known) {
-        return known.second->face.used().count(0) > 0;
+        const auto& codes = known.second->face.codes();
+        return std::any_of(
+            codes.begin(), codes.end(), [](const auto& code) { return code.second.glyph == 0; });
     });
 }
 

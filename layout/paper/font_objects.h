@@ -12,6 +12,9 @@
 
 namespace wainscot::pdf {
 
+// The program text of a map from codes to what they stand for.
+[[nodiscard]] std::string toUnicodeMap(const FontFace& face);
+
 class FontObjects {
 public:
     explicit FontObjects(QPDF& file);

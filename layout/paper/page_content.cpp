@@ -1,7 +1,6 @@
 #include "layout/paper/page_content.h"
 
 #include "layout/paper/pdf_syntax.h"
-#include "layout/paper/text_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -213,7 +212,7 @@ void PageContent::draw(const GlyphRun& run, int element)
         setColour(run.colour);
         m_stream += "BT " + font.name + " " + number(run.sizeUnits / kUnitsPerPt) + " Tf\n";
     };
-    std::vector<int> pending; // glyphs of plain words in a row
+    std::vector<CodedGlyph> pending; // glyphs of words in a row that need no telling
     const auto flush = [&] {
         if (pending.empty())
             return;
@@ -224,7 +223,7 @@ void PageContent::draw(const GlyphRun& run, int element)
         pending.clear();
     };
     for (const Word& word : wordsOf(run, font.face)) {
-        if (word.plain) {
+        if (!word.told) {
             pending.insert(pending.end(), word.glyphs.begin(), word.glyphs.end());
             continue;
         }
@@ -244,7 +243,8 @@ void PageContent::draw(const GlyphRun& run, int element)
     }
 }
 
-void PageContent::showGlyphs(const GlyphRun& run, FontFace& face, const std::vector<int>& glyphs)
+void PageContent::showGlyphs(
+    const GlyphRun& run, FontFace& face, const std::vector<CodedGlyph>& glyphs)
 {
     const double em = run.sizeUnits / kUnitsPerPt;
     const double left = toPt(run.origin.x + m_origin.x).value();
@@ -265,8 +265,8 @@ void PageContent::showGlyphs(const GlyphRun& run, FontFace& face, const std::vec
             m_stream += "[" + array + "] TJ\n";
         array.clear();
     };
-    for (const int index : glyphs) {
-        const QPointF at = run.positions[static_cast<std::size_t>(index)];
+    for (const CodedGlyph& glyph : glyphs) {
+        const QPointF at = run.positions[glyph.index];
         const double penX = left + at.x() / kUnitsPerPt;
         const double penY = base - at.y() / kUnitsPerPt;
         if (!open || std::abs(penY - line) > 1e-4) {
@@ -280,9 +280,8 @@ void PageContent::showGlyphs(const GlyphRun& run, FontFace& face, const std::vec
             array += number((expected - penX) * 1000 / em);
             expected = penX;
         }
-        const quint32 glyph = run.glyphs[static_cast<std::size_t>(index)];
-        codes += hexCode(face.codeOf(glyph));
-        expected += face.advance(glyph) / 1000 * em;
+        codes += face.spelled(glyph.code);
+        expected += face.advance(run.glyphs[glyph.index]) / 1000 * em;
     }
     closeArray();
 }
@@ -294,8 +293,9 @@ void PageContent::showSoftSpace(const GlyphRun& run, FontFace& face)
     const quint32 space = face.glyphOf(U' ');
     const bool alreadyThere =
         !run.clusters.empty() && run.clusters.back().text.endsWith(QChar::Space);
-    if (space == 0 || alreadyThere || !face.standsFor(space, QStringLiteral(" ")))
+    if (space == 0 || alreadyThere)
         return;
+    const FontFace::Code code = face.anyCode(space, QStringLiteral(" "));
     const double em = run.sizeUnits / kUnitsPerPt;
     const auto [least, most] = std::minmax_element(run.positions.begin(),
         run.positions.end(),
@@ -310,7 +310,7 @@ void PageContent::showSoftSpace(const GlyphRun& run, FontFace& face)
     m_stream += "1 0 0 1 " + number(toPt(run.origin.x + m_origin.x).value() + at) + " "
         + number(toPt(m_media.height - m_origin.y - run.origin.y).value()
             - run.positions.back().y() / kUnitsPerPt)
-        + " Tm <" + hexCode(face.codeOf(space)) + "> Tj\n";
+        + " Tm <" + face.spelled(code) + "> Tj\n";
 }
 
 void PageContent::drawLines(const std::vector<Line>& lines, Pt thickness, QRgb colour)

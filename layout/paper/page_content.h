@@ -5,6 +5,7 @@
 #include "layout/paper/page_boxes.h"
 #include "layout/paper/picture_plan.h"
 #include "layout/paper/structure_tree.h"
+#include "layout/paper/text_words.h"
 #include "layout/typeset/display_list.h"
 
 #include <map>
@@ -61,7 +62,7 @@ private:
     void draw(const PlacedPicture& picture, SizeMm panel);
     void draw(const GlyphRun& run, int element);
     void setColour(QRgb colour);
-    void showGlyphs(const GlyphRun& run, FontFace& face, const std::vector<int>& glyphs);
+    void showGlyphs(const GlyphRun& run, FontFace& face, const std::vector<CodedGlyph>& glyphs);
     void showSoftSpace(const GlyphRun& run, FontFace& face);
     [[nodiscard]] std::string x(Mm onPanel) const;
     [[nodiscard]] std::string y(Mm onPanel) const;

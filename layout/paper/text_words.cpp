@@ -12,51 +12,56 @@ bool isSpace(const QString& text)
         && std::all_of(text.begin(), text.end(), [](QChar c) { return c.isSpace(); });
 }
 
-// The letters of a cluster shared out to its glyphs, in the glyphs' order; empty if they cannot be.
-std::vector<QString> lettersByGlyph(
-    const GlyphRun& run, const Cluster& cluster, const FontFace& face)
+// Letters without a glyph of their own (joiners, marks of direction) go with the letter before.
+std::vector<Cluster> withoutEmptyOnes(const std::vector<Cluster>& clusters)
 {
-    if (cluster.glyphCount == 1)
-        return {cluster.text};
-    const QList<uint> letters = cluster.text.toUcs4();
-    if (cluster.glyphCount != letters.size())
-        return {};
-    std::vector<QString> shares;
-    for (int i = 0; i < cluster.glyphCount; ++i) {
-        const char32_t letter = letters[i];
-        const quint32 glyph = run.glyphs[static_cast<std::size_t>(cluster.firstGlyph + i)];
-        if (face.glyphOf(letter) != glyph)
-            return {};
-        shares.push_back(QString::fromUcs4(&letter, 1));
-    }
-    return shares;
-}
-
-// A stand-in for one glyph of a word whose text is told beside it.
-QString likelyText(const Cluster& cluster, quint32 glyph, const FontFace& face)
-{
-    for (const char32_t letter : cluster.text.toUcs4()) {
-        if (face.glyphOf(letter) == glyph)
-            return QString::fromUcs4(&letter, 1);
-    }
-    return cluster.text;
-}
-
-bool tellByGlyph(const GlyphRun& run, const Cluster& cluster, FontFace& face)
-{
-    const std::vector<QString> shares = lettersByGlyph(run, cluster, face);
-    bool told = !shares.empty();
-    for (std::size_t i = 0; i < shares.size(); ++i) {
-        const quint32 glyph = run.glyphs[static_cast<std::size_t>(cluster.firstGlyph) + i];
-        told = face.standsFor(glyph, shares[i]) && told;
-    }
-    if (!told) {
-        for (int i = 0; i < cluster.glyphCount; ++i) {
-            const quint32 glyph = run.glyphs[static_cast<std::size_t>(cluster.firstGlyph + i)];
-            face.uses(glyph, likelyText(cluster, glyph, face));
+    std::vector<Cluster> kept;
+    QString before;
+    for (const Cluster& cluster : clusters) {
+        if (cluster.glyphCount == 0 && kept.empty()) {
+            before += cluster.text;
+        } else if (cluster.glyphCount == 0) {
+            kept.back().text += cluster.text;
+        } else {
+            kept.push_back(cluster);
+            kept.back().text.prepend(before);
+            before.clear();
         }
     }
-    return told;
+    return kept;
+}
+
+// The letters of a cluster shared out to its glyphs: one each, and the rest to the last. A glyph
+// too many stands for nothing to be seen (word joiner): no glyph may go without a meaning.
+std::vector<QString> shares(const Cluster& cluster)
+{
+    const QList<uint> letters = cluster.text.toUcs4();
+    const auto count = static_cast<qsizetype>(cluster.glyphCount);
+    std::vector<QString> result;
+    for (qsizetype i = 0; i < count; ++i) {
+        QString share;
+        const qsizetype end = i + 1 < count ? i + 1 : letters.size();
+        for (qsizetype at = i; at < std::min(end, letters.size()); ++at) {
+            const char32_t letter = letters[at];
+            share += QString::fromUcs4(&letter, 1);
+        }
+        result.push_back(share.isEmpty() ? QString(QChar(0x2060)) : share);
+    }
+    return result;
+}
+
+void append(Word& word, const GlyphRun& run, const Cluster& cluster, FontFace& face)
+{
+    word.text += cluster.text;
+    word.told = word.told || (cluster.glyphCount > 1 && !run.rightToLeft);
+    const std::vector<QString> texts = shares(cluster);
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        const std::size_t index = static_cast<std::size_t>(cluster.firstGlyph) + i;
+        const quint32 glyph = run.glyphs[index];
+        const std::optional<FontFace::Code> code = face.codeFor(glyph, texts[i]);
+        word.told = word.told || !code;
+        word.glyphs.push_back({index, code ? *code : face.anyCode(glyph, texts[i])});
+    }
 }
 
 } // namespace
@@ -64,34 +69,14 @@ bool tellByGlyph(const GlyphRun& run, const Cluster& cluster, FontFace& face)
 std::vector<Word> wordsOf(const GlyphRun& run, FontFace& face)
 {
     std::vector<Word> words;
-    for (const Cluster& cluster : run.clusters) {
+    for (const Cluster& cluster : withoutEmptyOnes(run.clusters)) {
         const bool space = isSpace(cluster.text);
         if (words.empty() || space || words.back().space) {
             words.emplace_back();
             words.back().space = space;
         }
-        Word& word = words.back();
-        word.text += cluster.text;
-        const bool told =
-            cluster.glyphCount == 0 ? cluster.text.isEmpty() : tellByGlyph(run, cluster, face);
-        word.plain = word.plain && told;
-        for (int i = 0; i < cluster.glyphCount; ++i)
-            word.glyphs.push_back(cluster.firstGlyph + i);
+        append(words.back(), run, cluster, face);
     }
-    words.erase(
-        std::remove_if(
-            words.begin(), words.end(), [](const Word& word) { return word.glyphs.empty(); }),
-        words.end());
-    if (!run.rightToLeft)
-        return words;
-    // Readers expect what runs from right to left in the order it stands on the page.
-    const auto x = [&](int glyph) { return run.positions[static_cast<std::size_t>(glyph)].x(); };
-    for (Word& word : words)
-        std::stable_sort(
-            word.glyphs.begin(), word.glyphs.end(), [&](int a, int b) { return x(a) < x(b); });
-    std::stable_sort(words.begin(), words.end(), [&](const Word& a, const Word& b) {
-        return x(a.glyphs.front()) < x(b.glyphs.front());
-    });
     return words;
 }
 

@@ -10,19 +10,25 @@
 
 namespace wainscot::pdf {
 
+struct CodedGlyph {
+    std::size_t index = 0; // in the run
+    FontFace::Code code = 0;
+};
+
 struct Word {
-    std::vector<int> glyphs; // of the run, from left to right
+    std::vector<CodedGlyph> glyphs; // in reading order, whichever way that runs
     QString text;
-    // Every glyph stands for its own letters; else the whole word's text is told beside it.
-    bool plain = true;
+    // What the glyphs stand for is not enough: the text is told for the whole word as well.
+    bool told = false;
     bool space = false;
 };
 
-// From left to right. Notes in `face` what each glyph stands for.
+// In reading order.
 //
-// A glyph that stands for several letters (a ligature) is plain; several glyphs that share letters
-// (Devanagari) are not, unless each glyph is one of the letters. A glyph keeps its first meaning
-// throughout the file; a word that needs another one is not plain either.
+// Every glyph stands for some letters, so that in reading order they spell the word: a ligature for
+// several, and glyphs that share letters (Devanagari, marks on a base) for some each. A word of the
+// latter kind is told as a whole too, because readers take the places of such glyphs for gaps;
+// but not from right to left, where readers turn a told word round.
 [[nodiscard]] std::vector<Word> wordsOf(const GlyphRun& run, FontFace& face);
 
 } // namespace wainscot::pdf

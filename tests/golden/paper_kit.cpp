@@ -84,7 +84,8 @@ GlyphRun shaped(const QString& words, const QString& family, int units, PointMm 
     GlyphRun result;
     result.sizeUnits = units;
     result.origin = baseline;
-    QList<QPointF> last;
+    // Asked for one letter, Qt gives the glyphs of its cluster, for some letters only the first of
+    // them: letters whose glyphs begin at one place are a cluster.
     for (int at = 0; at < words.size(); ++at) {
         QList<QPointF> places;
         QList<quint32> glyphs;
@@ -93,20 +94,41 @@ GlyphRun shaped(const QString& words, const QString& family, int units, PointMm 
             places += run.positions();
             glyphs += run.glyphIndexes();
         }
-        if (!result.clusters.empty() && places == last) {
-            result.clusters.back().text += words.at(at);
-            continue;
-        }
-        result.clusters.push_back({static_cast<int>(result.glyphs.size()),
-            static_cast<int>(glyphs.size()),
-            words.mid(at, 1)});
-        for (qsizetype i = 0; i < glyphs.size(); ++i) {
+        const QPointF first = places.value(0) - QPointF(0, line.ascent());
+        const bool same = !result.clusters.empty()
+            && (places.isEmpty()
+                || first
+                    == result
+                           .positions[static_cast<std::size_t>(result.clusters.back().firstGlyph)]);
+        if (!same)
+            result.clusters.push_back({static_cast<int>(result.glyphs.size()), 0, {}});
+        Cluster& cluster = result.clusters.back();
+        cluster.text += words.at(at);
+        for (qsizetype i = cluster.glyphCount; i < glyphs.size(); ++i, ++cluster.glyphCount) {
             result.glyphs.push_back(glyphs[i]);
             result.positions.emplace_back(places[i].x(), places[i].y() - line.ascent());
         }
-        last = places;
     }
     return result;
+}
+
+GlyphRun plainRun(const QRawFont& font, const QString& words, PointMm baseline)
+{
+    GlyphRun run;
+    run.font = font;
+    run.sizeUnits = static_cast<int>(font.pixelSize());
+    run.origin = baseline;
+    QPointF pen;
+    const QList<quint32> glyphs = font.glyphIndexesForString(words);
+    const QList<QPointF> advances =
+        font.advancesForGlyphIndexes(glyphs, QRawFont::UseDesignMetrics);
+    for (qsizetype i = 0; i < glyphs.size(); ++i) {
+        run.clusters.push_back({static_cast<int>(i), 1, words.mid(i, 1)});
+        run.glyphs.push_back(glyphs[i]);
+        run.positions.push_back(pen);
+        pen += advances[i];
+    }
+    return run;
 }
 
 ClearedPicture PaintedPictures::add(SizePx size, RectFraction visible)

@@ -38,6 +38,9 @@ public:
 [[nodiscard]] GlyphRun shaped(
     const QString& words, const QString& family, int units, PointMm baseline);
 
+// One glyph a letter, set solid.
+[[nodiscard]] GlyphRun plainRun(const QRawFont& font, const QString& words, PointMm baseline);
+
 // Pictures made of coloured quarters: red, green / blue, yellow, with `visible` applied.
 class PaintedPictures final : public PictureSource {
 public:

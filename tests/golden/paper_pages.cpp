@@ -25,18 +25,22 @@ protected:
         Page page({Mm(420), Mm(297)});
         page.fill({Mm(0), Mm(0), Mm(420), Mm(60)}, 0xffdde6ea);
         page.cap = Mm(9);
-        page.text(Role::Heading1, QStringLiteral("Where does the puddle go?"), {Mm(20), Mm(35)},
-            Mm(380));
+        page.text(
+            Role::Heading1, QStringLiteral("Where does the puddle go?"), {Mm(20), Mm(35)}, Mm(380));
         page.cap = Mm(5);
-        page.text(Role::Quote, QStringLiteral("It went off into the ground because it was thirsty."),
-            {Mm(20), Mm(90)}, Mm(120));
+        page.text(Role::Quote,
+            QStringLiteral("It went off into the ground because it was thirsty."),
+            {Mm(20), Mm(90)},
+            Mm(120));
         page.voice = Voice::Adult;
         ClearedPicture photo = m_pictures.add({900, 600});
         const int figure = page.picture(photo, {Mm(170), Mm(80), Mm(150), Mm(100)});
         page.list.elements.push_back({Role::Caption, figure, {}, {}, {}, {}});
         page.cap = Mm(3);
         page.more(static_cast<int>(page.list.elements.size()) - 1,
-            QStringLiteral("Chalk line at ten, puddle at eleven"), {Mm(170), Mm(187)}, Mm(150));
+            QStringLiteral("Chalk line at ten, puddle at eleven"),
+            {Mm(170), Mm(187)},
+            Mm(150));
         page.picture(m_pictures.add({600, 600}), {Mm(340), Mm(217), Mm(80), Mm(80)});
         return page.list;
     }
@@ -121,8 +125,8 @@ TEST_F(PaperPages, DrawCropMarksAtTheTrimOnly)
 TEST_F(PaperPages, EmbedEveryFontAsASubsetWithUnicode)
 {
     write({panel()});
-    const QStringList lines = run(QStringLiteral("pdffonts"), {path()})
-                                  .split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    const QStringList lines =
+        run(QStringLiteral("pdffonts"), {path()}).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     ASSERT_GE(lines.size(), 4);
     const QRegularExpression form(
         QStringLiteral("^[A-Z]{6}\\+\\S+\\s+CID (TrueType|Type 0C)\\s+Identity-H\\s+yes yes yes"));
@@ -160,12 +164,14 @@ TEST_F(PaperPages, SayTitleLanguageAndDateAndNothingElse)
     write({panel()});
     const QString info = run(QStringLiteral("pdfinfo"), {QStringLiteral("-isodates"), path()});
     EXPECT_THAT(info.toStdString(), ::testing::ContainsRegex("Title: +Rain on the wall"));
-    EXPECT_THAT(info.toStdString(),
-        ::testing::ContainsRegex("CreationDate: +2026-03-02T0[89]:30:00"));
+    EXPECT_THAT(
+        info.toStdString(), ::testing::ContainsRegex("CreationDate: +2026-03-02T0[89]:30:00"));
     for (const char* absent : {"Creator:", "Producer:", "Author:", "Keywords:"})
         EXPECT_FALSE(info.contains(QLatin1String(absent))) << absent;
     const QByteArray plain = run(QStringLiteral("qpdf"),
-        {QStringLiteral("--qdf"), QStringLiteral("--object-streams=disable"), path(),
+        {QStringLiteral("--qdf"),
+            QStringLiteral("--object-streams=disable"),
+            path(),
             QStringLiteral("-")})
                                  .toUtf8();
     EXPECT_TRUE(plain.contains("/Lang (en)"));
@@ -190,13 +196,25 @@ TEST_F(PaperPages, KeepTheRulesForArchivingThatCanBeSeenInTheSource)
         EXPECT_GT(static_cast<unsigned char>(raw[i]), 127);
     EXPECT_TRUE(raw.trimmed().endsWith("%%EOF"));
     const QByteArray plain = run(QStringLiteral("qpdf"),
-        {QStringLiteral("--qdf"), QStringLiteral("--object-streams=disable"), path(),
+        {QStringLiteral("--qdf"),
+            QStringLiteral("--object-streams=disable"),
+            path(),
             QStringLiteral("-")})
                                  .toUtf8();
     for (const char* wanted : {"/ID [", "/OutputIntents", "/GTS_PDFA1", "/Metadata", "/MarkInfo"})
         EXPECT_TRUE(plain.contains(wanted)) << wanted;
-    for (const char* banned : {"/Interpolate", "/SMask", "/ca ", "/CA ", "/BM ", "/LZWDecode",
-             "/Encrypt", "/JavaScript", "/AA ", "/DeviceCMYK", "/TR ", "/Annots"})
+    for (const char* banned : {"/Interpolate",
+             "/SMask",
+             "/ca ",
+             "/CA ",
+             "/BM ",
+             "/LZWDecode",
+             "/Encrypt",
+             "/JavaScript",
+             "/AA ",
+             "/DeviceCMYK",
+             "/TR ",
+             "/Annots"})
         EXPECT_FALSE(plain.contains(banned)) << banned;
 }
 
@@ -204,11 +222,15 @@ TEST_F(PaperPages, TellTheirStructureInReadingOrder)
 {
     write({panel()});
     const QString tree = run(QStringLiteral("pdfinfo"), {QStringLiteral("-struct-text"), path()});
-    const QStringList order{QStringLiteral("Document"), QStringLiteral("H1"),
-        QStringLiteral("Where does the puddle go?"), QStringLiteral("BlockQuote"),
+    const QStringList order{QStringLiteral("Document"),
+        QStringLiteral("H1"),
+        QStringLiteral("Where does the puddle go?"),
+        QStringLiteral("BlockQuote"),
         QStringLiteral("It went off into the ground because it was thirsty."),
-        QStringLiteral("Figure"), QStringLiteral("Caption"),
-        QStringLiteral("Chalk line at ten, puddle at eleven"), QStringLiteral("Figure")};
+        QStringLiteral("Figure"),
+        QStringLiteral("Caption"),
+        QStringLiteral("Chalk line at ten, puddle at eleven"),
+        QStringLiteral("Figure")};
     qsizetype at = 0;
     for (const QString& next : order) {
         const qsizetype found = tree.indexOf(next, at);
@@ -224,7 +246,9 @@ TEST_F(PaperPages, TellWhatFiguresShow)
 {
     write({panel()});
     const QByteArray plain = run(QStringLiteral("qpdf"),
-        {QStringLiteral("--qdf"), QStringLiteral("--object-streams=disable"), path(),
+        {QStringLiteral("--qdf"),
+            QStringLiteral("--object-streams=disable"),
+            path(),
             QStringLiteral("-")})
                                  .toUtf8();
     EXPECT_TRUE(plain.contains("/Alt (Chalk lines round puddle 1)"));

@@ -7,21 +7,30 @@
 
 namespace wainscot::pdf {
 
+using paper_kit::plainRun;
 using paper_kit::shaped;
 
 namespace {
+
+// A face by its file, where its family alone could mean a Type 1 font of the same name.
+constexpr auto kNamedCff = "/usr/share/fonts/opentype/urw-base35/NimbusSans-Regular.otf";
 
 QRawFont fontOf(const char* family, const QString& letters = QStringLiteral("H"))
 {
     return shaped(letters, QLatin1String(family), 160, {}).font;
 }
 
+QRawFont namedCff()
+{
+    return QRawFont(QLatin1String(kNamedCff), 160);
+}
+
 } // namespace
 
 TEST(CffCharset, TellsCidKeyedFontsFromOthers)
 {
-    const QRawFont named = fontOf("Nimbus Sans");
-    ASSERT_EQ(named.familyName(), QStringLiteral("Nimbus Sans"));
+    const QRawFont named = namedCff();
+    ASSERT_TRUE(named.isValid()) << kNamedCff;
     const auto plain = readCffCharset(named.fontTable("CFF "));
     ASSERT_TRUE(plain.has_value());
     EXPECT_FALSE(plain->cidKeyed);
@@ -36,7 +45,7 @@ TEST(CffCharset, TellsCidKeyedFontsFromOthers)
 // Whatever the bytes: an answer or none, never a read past the end (run under the sanitizer).
 TEST(CffCharset, RefusesTruncatedTables)
 {
-    const QByteArray whole = fontOf("Nimbus Sans").fontTable("CFF ");
+    const QByteArray whole = namedCff().fontTable("CFF ");
     for (qsizetype length = 0; length < 400; ++length) {
         const auto charset = readCffCharset(whole.left(length));
         if (length < 20) {
@@ -48,28 +57,48 @@ TEST(CffCharset, RefusesTruncatedTables)
 
 TEST(FontFace, EmbedsOnlyWhatIsShown)
 {
-    for (const char* family : {"Andika", "Lato", "Nimbus Sans", "Noto Sans CJK SC"}) {
-        const GlyphRun run = shaped(QStringLiteral("rain"), QLatin1String(family), 160, {});
+    const std::pair<QRawFont, Outlines> fonts[]{{fontOf("Andika"), Outlines::TrueType},
+        {namedCff(), Outlines::CffByGlyph},
+        {fontOf("Noto Sans CJK SC"), Outlines::CffByCid}};
+    for (const auto& [font, kind] : fonts) {
+        const GlyphRun run = plainRun(font, QStringLiteral("rain"), {});
         FontFace face(run.font);
-        ASSERT_TRUE(face.isEmbeddable()) << family;
+        EXPECT_EQ(face.outlines(), kind) << qPrintable(font.familyName());
         (void)wordsOf(run, face);
         const std::string part = face.subset();
-        EXPECT_GT(part.size(), 300U) << family;
-        EXPECT_LT(part.size(), 60000U) << family;
+        EXPECT_GT(part.size(), 300U) << qPrintable(font.familyName());
+        EXPECT_LT(part.size(), 60000U) << qPrintable(font.familyName());
     }
+}
+
+TEST(FontFace, DrawsWhatCannotBeEmbedded)
+{
+    const QRawFont type1(
+        QStringLiteral("/usr/share/fonts/type1/urw-base35/NimbusSans-Regular.t1"), 160);
+    ASSERT_TRUE(type1.isValid());
+    const GlyphRun run = plainRun(type1, QStringLiteral("HI"), {});
+    FontFace face(type1);
+    EXPECT_EQ(face.outlines(), Outlines::Drawn);
+    (void)wordsOf(run, face);
+    ASSERT_EQ(face.codes().size(), 2U);
+    EXPECT_EQ(face.codes().at(1).text, QStringLiteral("H"));
+    EXPECT_EQ(face.spelled(2), "02");
+    const QRectF drawn = face.outline(run.glyphs[0]).boundingRect();
+    EXPECT_NEAR(drawn.height(), 729, 5); // cap height of the face, in thousandths
+    EXPECT_NEAR(drawn.top(), 0, 3); // y upwards: on the baseline
 }
 
 TEST(FontFace, KnowsWidthsAsTheLayoutDoes)
 {
-    for (const char* family : {"Andika", "Nimbus Sans", "Vollkorn"}) {
-        QRawFont font = fontOf(family);
-        font.setPixelSize(font.unitsPerEm());
+    for (QRawFont font : {fontOf("Andika"), namedCff(), fontOf("Vollkorn")}) {
         const FontFace face(font);
+        font.setPixelSize(font.unitsPerEm());
         for (const char32_t letter : std::u32string(U"AVilm.")) {
             const QList<quint32> glyph{face.glyphOf(letter)};
             const double qt =
                 font.advancesForGlyphIndexes(glyph, QRawFont::UseDesignMetrics)[0].x();
-            EXPECT_NEAR(face.advance(glyph[0]), qt * 1000 / font.unitsPerEm(), 1) << family;
+            EXPECT_NEAR(face.advance(glyph[0]), qt * 1000 / font.unitsPerEm(), 0.51)
+                << qPrintable(font.familyName());
         }
     }
 }
@@ -81,37 +110,64 @@ TEST(WordsOf, LetsALigatureStandForAllItsLetters)
     FontFace face(run.font);
     const std::vector<Word> words = wordsOf(run, face);
     ASSERT_EQ(words.size(), 1U);
-    EXPECT_TRUE(words[0].plain);
-    EXPECT_EQ(face.used().at(run.glyphs.back()).text, QStringLiteral("ff"));
+    EXPECT_FALSE(words[0].told);
+    EXPECT_EQ(face.codes().at(words[0].glyphs.back().code).text, QStringLiteral("ff"));
 }
 
-TEST(WordsOf, TellsAWordBesideItsGlyphsWhereGlyphsShareLetters)
+TEST(WordsOf, SpellsAWordInGlyphOrderWhereGlyphsShareLetters)
 {
-    const GlyphRun run =
-        shaped(QStringLiteral("\u0915\u094D\u0937\u093F\u0924\u093F\u091C \u0918\u0930"),
-            QStringLiteral("Noto Sans Devanagari"),
-            320,
-            {});
+    const QString first = QStringLiteral("\u0915\u094D\u0937\u093F\u0924\u093F\u091C");
+    const GlyphRun run = shaped(
+        first + QStringLiteral(" \u0918\u0930"), QStringLiteral("Noto Sans Devanagari"), 320, {});
     FontFace face(run.font);
     const std::vector<Word> words = wordsOf(run, face);
     ASSERT_EQ(words.size(), 3U);
-    EXPECT_FALSE(words[0].plain);
-    EXPECT_EQ(words[0].text, QStringLiteral("\u0915\u094D\u0937\u093F\u0924\u093F\u091C"));
+    EXPECT_TRUE(words[0].told);
+    EXPECT_EQ(words[0].text, first);
+    QString spelled;
+    for (const CodedGlyph& glyph : words[0].glyphs) {
+        const FontFace::Shown& shown = face.codes().at(glyph.code);
+        EXPECT_EQ(shown.glyph, run.glyphs[glyph.index]);
+        spelled += shown.text;
+    }
+    EXPECT_EQ(spelled, first) << qPrintable(spelled);
     EXPECT_TRUE(words[1].space);
-    EXPECT_TRUE(words[2].plain);
+    EXPECT_FALSE(words[2].told);
 }
 
-TEST(WordsOf, ToldAGlyphASecondMeaningKeepsTheFirst)
+TEST(WordsOf, GivesAGlyphASecondCodeForASecondMeaning)
 {
     GlyphRun run = shaped(QStringLiteral("ab a"), QStringLiteral("Andika"), 320, {});
     run.clusters.back().text = QStringLiteral("\u0430"); // the Cyrillic letter that looks like a
     FontFace face(run.font);
     const std::vector<Word> words = wordsOf(run, face);
     ASSERT_EQ(words.size(), 3U);
-    EXPECT_TRUE(words[0].plain);
-    EXPECT_FALSE(words[2].plain);
+    EXPECT_NE(words[0].glyphs[0].code, words[2].glyphs[0].code);
+    EXPECT_EQ(face.codes().at(words[2].glyphs[0].code).text, QStringLiteral("\u0430"));
+    EXPECT_FALSE(words[2].told);
+}
+
+// A CFF font knows one code a glyph.
+TEST(WordsOf, TellsTheWordWhereAGlyphCannotHaveASecondCode)
+{
+    GlyphRun run = plainRun(namedCff(), QStringLiteral("ab a"), {});
+    run.clusters.back().text = QStringLiteral("\u0430");
+    FontFace face(run.font);
+    const std::vector<Word> words = wordsOf(run, face);
+    ASSERT_EQ(words.size(), 3U);
+    EXPECT_FALSE(words[0].told);
+    EXPECT_TRUE(words[2].told);
     EXPECT_EQ(words[2].text, QStringLiteral("\u0430"));
-    EXPECT_EQ(face.used().at(run.glyphs.front()).text, QStringLiteral("a"));
+}
+
+TEST(WordsOf, KeepsLettersThatHaveNoGlyph)
+{
+    GlyphRun run = shaped(QStringLiteral("ab"), QStringLiteral("Andika"), 320, {});
+    run.clusters.insert(run.clusters.begin() + 1, Cluster{1, 0, QStringLiteral("\u200D")});
+    FontFace face(run.font);
+    const std::vector<Word> words = wordsOf(run, face);
+    ASSERT_EQ(words.size(), 1U);
+    EXPECT_EQ(words[0].text, QStringLiteral("a\u200Db"));
 }
 
 } // namespace wainscot::pdf
