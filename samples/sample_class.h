@@ -1,0 +1,77 @@
+// An invented class whose puddle went away: lists, words and pictures as a teacher would have them.
+// Nobody in it exists. Everything follows from a seed.
+#pragma once
+
+#include "core/base/geometry.h"
+#include "core/base/result.h"
+
+#include <QDate>
+#include <QString>
+
+#include <atomic>
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace wainscot::samples {
+
+struct Wish {
+    unsigned seed = 1;
+    std::optional<int> children; // nothing = the class of fourteen with its own words
+    std::optional<int> photos; // nothing = all of the class's pictures
+    bool small = false; // a tenth of the camera's size each way, for tests
+};
+
+// What stands beside the CSV files in a teacher's head.
+struct Telling {
+    QString title; // of the experience
+    QDate on;
+    QString place;
+    QString materials;
+    QString sense;
+    QString context;
+    QString interpretation;
+    QString nextSteps;
+    QString credits;
+    QString quotesFile; // full paths
+    QString picturesFolder; // with its photos.csv
+};
+
+struct StarredWords {
+    QString experience;
+    QString child;
+    QString prompt;
+    int stars = 0;
+};
+
+struct PictureNote {
+    QString file; // without its folder
+    int stars = 0;
+    std::optional<RectFraction> mustStay; // what no crop may cut
+};
+
+struct MeetingNote {
+    QString experience;
+    QDate on;
+    QString notes;
+};
+
+struct SampleClass {
+    QString title;
+    QString childrenFile;
+    std::vector<Telling> experiences; // the puddle, and one drawing with its words
+    std::vector<StarredWords> stars;
+    std::vector<PictureNote> pictures;
+    std::vector<MeetingNote> meetings;
+};
+
+using OnProgress = std::function<void(const QString& doing, int done, int of)>;
+
+// Writes the class into a folder: children.csv, quotes.csv, pictures/ with photos.csv, and the same
+// for the drawing in drawing/. Pictures already made with the same wish are left as they are.
+Result<SampleClass> writeSample(const QString& folder,
+    const Wish& wish,
+    const OnProgress& onProgress = {},
+    const std::atomic<bool>* cancel = nullptr);
+
+} // namespace wainscot::samples

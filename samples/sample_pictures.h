@@ -1,0 +1,24 @@
+// Which pictures the class has, when they were taken and how the camera held them.
+#pragma once
+
+#include "samples/sample_class.h"
+
+#include "samples/camera_file.h"
+
+namespace wainscot::samples {
+
+struct SamplePicture {
+    QString file; // its ending says the format
+    QString scene; // name in the catalogue
+    std::uint32_t seed = 0; // 0 = the catalogue's own
+    double scale = 1; // of the camera's size
+    CameraNotes notes;
+};
+
+// As many as wished for: fewer = the first ones, more = further scenes with other seeds, smaller.
+[[nodiscard]] std::vector<SamplePicture> puddlePictures(const Wish& wish);
+[[nodiscard]] std::vector<SamplePicture> drawingPictures(const Wish& wish);
+
+Result<> makePicture(const QString& path, const SamplePicture& picture, bool small);
+
+} // namespace wainscot::samples
