@@ -9,7 +9,6 @@ namespace wainscot {
 
 namespace {
 
-constexpr int kStartOfImage = 0xd8;
 constexpr int kEndOfImage = 0xd9;
 constexpr int kStartOfScan = 0xda;
 constexpr int kApp0 = 0xe0;

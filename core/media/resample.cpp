@@ -12,6 +12,8 @@ namespace {
 // Four floats that the compiler keeps in one register.
 using Four = float __attribute__((vector_size(16)));
 
+constexpr std::size_t kStride = 16; // floats that are mixed in one step
+
 Four load(const float* from)
 {
     Four value;
@@ -65,9 +67,13 @@ std::vector<Taps> tapsFor(int from, int to)
     return all;
 }
 
-std::uint8_t toByte(float value)
+void toBytes(const float* from, std::uint8_t* to, std::size_t count)
 {
-    return static_cast<std::uint8_t>(std::clamp(value + 0.5F, 0.0F, 255.0F));
+    for (std::size_t i = 0; i < count; ++i) {
+        const float value = from[i] + 0.5F;
+        const float floored = value < 0 ? 0 : value;
+        to[i] = static_cast<std::uint8_t>(static_cast<int>(floored > 255 ? 255 : floored));
+    }
 }
 
 class Resampled final : public RowSource {
@@ -78,8 +84,9 @@ public:
         , m_across(tapsFor(m_source->size().width, to.width))
         , m_down(tapsFor(m_source->size().height, to.height))
         , m_bytes(m_source->rowBytes())
-        // Reading four floats at a time may touch up to three past the last.
-        , m_mixed(m_source->rowBytes() + 4)
+        // Up to three floats past the last are touched where pixels go through registers of four.
+        , m_mixed((m_source->rowBytes() + 3 + kStride - 1) / kStride * kStride)
+        , m_shrunk(rowBytes() + 3)
     {
         int most = 0;
         for (const Taps& taps : m_down)
@@ -98,9 +105,10 @@ public:
         }
         mixRows(taps);
         if (channelsOf(kind()) == 1)
-            mixGrey(row);
+            mixGrey();
         else
-            mixColour(row, static_cast<std::size_t>(channelsOf(kind())));
+            mixColour(static_cast<std::size_t>(channelsOf(kind())));
+        toBytes(m_shrunk.data(), row, rowBytes());
         return true;
     }
 
@@ -117,27 +125,43 @@ private:
         const auto count = static_cast<std::size_t>(taps.count());
         for (std::size_t t = 0; t < count; ++t)
             m_picked[t] = slot(taps.first + static_cast<int>(t)).data();
-        for (std::size_t x = 0; x + 4 <= m_mixed.size(); x += 4) {
-            Four sum = {};
-            for (std::size_t t = 0; t < count; ++t)
-                sum += taps.weights[t] * load(m_picked[t] + x);
-            store(m_mixed.data() + x, sum);
+        // Sixteen at a time, so that each weight is fetched once for four registers.
+        for (std::size_t x = 0; x < m_mixed.size(); x += kStride) {
+            Four a = {};
+            Four b = {};
+            Four c = {};
+            Four d = {};
+            for (std::size_t t = 0; t < count; ++t) {
+                const float weight = taps.weights[t];
+                const float* from = m_picked[t] + x;
+                a += weight * load(from);
+                b += weight * load(from + 4);
+                c += weight * load(from + 8);
+                d += weight * load(from + 12);
+            }
+            store(m_mixed.data() + x, a);
+            store(m_mixed.data() + x + 4, b);
+            store(m_mixed.data() + x + 8, c);
+            store(m_mixed.data() + x + 12, d);
         }
     }
 
-    void mixGrey(std::uint8_t* row) const
+    void mixGrey()
     {
+        float* to = m_shrunk.data();
         for (const Taps& taps : m_across) {
             const float* from = m_mixed.data() + taps.first;
             float sum = 0;
             for (const float weight : taps.weights)
                 sum += weight * *from++;
-            *row++ = toByte(sum);
+            *to++ = sum;
         }
     }
 
-    void mixColour(std::uint8_t* row, std::size_t channels) const
+    // A pixel fits one register; what is written past it is overwritten by the next.
+    void mixColour(std::size_t channels)
     {
+        float* to = m_shrunk.data();
         for (const Taps& taps : m_across) {
             const float* from = m_mixed.data() + static_cast<std::size_t>(taps.first) * channels;
             Four sum = {};
@@ -145,8 +169,8 @@ private:
                 sum += weight * load(from);
                 from += channels;
             }
-            for (std::size_t c = 0; c < channels; ++c)
-                *row++ = toByte(sum[c]);
+            store(to, sum);
+            to += channels;
         }
     }
 
@@ -155,6 +179,7 @@ private:
     std::vector<Taps> m_down;
     std::vector<std::uint8_t> m_bytes;
     std::vector<float> m_mixed; // one output row before it is shrunk across
+    std::vector<float> m_shrunk; // and after
     std::vector<std::vector<float>> m_ring; // the last source rows
     std::vector<const float*> m_picked;
     int m_row = 0;
