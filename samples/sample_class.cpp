@@ -102,14 +102,14 @@ Result<> writeLists(const QString& folder, const Wish& wish, SampleClass& sample
     sample.childrenFile = folder + QStringLiteral("/children.csv");
     if (const auto written = writeText(sample.childrenFile, children); !written)
         return written.error();
-    Telling& puddle = sample.experiences.front();
+    SampleExperience& puddle = sample.experiences.front();
     puddle.quotesFile = folder + QStringLiteral("/quotes.csv");
     puddle.picturesFolder = folder + QStringLiteral("/pictures");
     if (const auto written = writeText(puddle.quotesFile, quotes); !written)
         return written.error();
     if (sample.experiences.size() < 2)
         return Done{};
-    Telling& drawing = sample.experiences.back();
+    SampleExperience& drawing = sample.experiences.back();
     drawing.quotesFile = folder + QStringLiteral("/drawing/quotes.csv");
     drawing.picturesFolder = folder + QStringLiteral("/drawing/pictures");
     return writeText(drawing.quotesFile, resource("drawing_quotes.csv"));
@@ -131,7 +131,7 @@ Result<SampleClass> writeSample(const QString& folder,
     if (const auto written = writeLists(folder, wish, sample); !written)
         return written.error();
     const std::vector<SamplePicture> pictures = puddlePictures(wish);
-    for (const Telling& telling : sample.experiences) {
+    for (const SampleExperience& telling : sample.experiences) {
         const bool first = telling.quotesFile == sample.experiences.front().quotesFile;
         const std::vector<SamplePicture> wanted = first ? pictures : drawingPictures(wish);
         const QString rows = rowsFor(resource(first ? "photos.csv" : "drawing_photos.csv"), wanted);

@@ -23,7 +23,7 @@ struct Wish {
 };
 
 // What stands beside the CSV files in a teacher's head.
-struct Telling {
+struct SampleExperience {
     QString title; // of the experience
     QDate on;
     QString place;
@@ -59,7 +59,7 @@ struct MeetingNote {
 struct SampleClass {
     QString title;
     QString childrenFile;
-    std::vector<Telling> experiences; // the puddle, and one drawing with its words
+    std::vector<SampleExperience> experiences; // the puddle, and one drawing with its words
     std::vector<StarredWords> stars;
     std::vector<PictureNote> pictures;
     std::vector<MeetingNote> meetings;

@@ -16,9 +16,9 @@ const QString& cloud()
     return title;
 }
 
-Telling puddleTelling()
+SampleExperience puddleTelling()
 {
-    Telling telling;
+    SampleExperience telling;
     telling.title = puddle();
     telling.on = QDate(2026, 11, 2);
     telling.place = QStringLiteral("the yard by the bicycle shed");
@@ -38,9 +38,9 @@ Telling puddleTelling()
     return telling;
 }
 
-Telling cloudTelling()
+SampleExperience cloudTelling()
 {
-    Telling telling;
+    SampleExperience telling;
     telling.title = cloud();
     telling.on = QDate(2026, 11, 4);
     telling.place = QStringLiteral("the drawing table");
