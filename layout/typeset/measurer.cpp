@@ -76,7 +76,7 @@ engine::TextMetrics PanelMeasurer::measure(engine::ItemId item, Mm width) const
     metrics.usedWidth = lines.usedWidth;
     metrics.fits = lines.fits || text.parts.empty();
     if (!text.parts.empty())
-        metrics.height = lines.height + text.clearBelow;
+        metrics.height = lines.height;
     const std::lock_guard lock(m_state->mutex);
     return m_state->known.emplace(key, metrics).first->second;
 }

@@ -12,8 +12,8 @@
 namespace wainscot {
 
 // Item ids are the numbers of the pieces' ids. A piece set at a width it was measured at is never
-// higher than its measured height. The height includes the room that must stay free below it:
-// 1.5 rows after a title, and after a quote twice the distance of its name, less one gutter.
+// higher than its measured height. What must stay free below a title or a quote is the engine's
+// matter and not in the height.
 //
 // Fonts are touched while it is built; after that it is plain numbers, so any thread may ask.
 class PanelMeasurer final : public engine::TextMeasurer {

@@ -100,7 +100,6 @@ public:
         }
         addName(cap);
         m_text.narrowest = kVoiceLimits.least * mean;
-        m_text.clearBelow = std::max(Mm(), 2 * kNameDistance * cap - m_style.grid.gutter);
         setSpec(kVoiceLimits, mean, kVoiceLead * cap);
         return take();
     }

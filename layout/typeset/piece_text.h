@@ -38,7 +38,7 @@ struct PieceText {
     std::optional<QRgb> tint;
     Mm padding; // of the tint, on all sides
     Mm narrowest; // column
-    Mm clearBelow; // besides the gutter
+    Mm clearBelow; // of a title, besides the gutter
     bool atFoot = false; // stands on the lower edge of its cell
     bool fromRight = false; // the edge of the lines is the right one
     std::optional<WritingSpace> writing;

@@ -25,12 +25,12 @@ struct Pairing {
 
 struct Palette {
     QString name;
-    QRgb ink; // title, context
-    QRgb child; // children's words
-    QRgb adult; // adult text, captions
-    QRgb tint1; // ground of interpretations and mats
-    QRgb tint2; // ground of next steps
-    QRgb accent; // marks, names, labels
+    QRgb ink = 0; // title, context
+    QRgb child = 0; // children's words
+    QRgb adult = 0; // adult text, captions
+    QRgb tint1 = 0; // ground of interpretations and mats
+    QRgb tint2 = 0; // ground of next steps
+    QRgb accent = 0; // marks, names, labels
 };
 
 [[nodiscard]] const std::vector<Pairing>& pairings(); // first = default

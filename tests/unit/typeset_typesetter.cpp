@@ -444,20 +444,35 @@ TEST(Measurer, RefusesAColumnTooNarrowForAVoice)
     EXPECT_FALSE(measurer.measure(set.first(PieceKind::Context).id.number(), Mm(30)).fits);
 }
 
-TEST(Measurer, KeepsTheRoomBelowTitlesAndQuotesFree)
+TEST(Measurer, TellsTheHeightFromCapLineToLastBaseline)
+{
+    for (const Set& set : {Set(puddlePanel()), Set(drawingPanel()), Set(familiesPanel())}) {
+        const PanelMeasurer measurer(set.panel.pieces(), set.style, QStringLiteral("en"));
+        for (const ClearedPiece& piece : set.panel.pieces()) {
+            if (isPicture(piece.kind) || piece.kind == PieceKind::Invitation
+                || piece.kind == PieceKind::Credits)
+                continue;
+            const bool tinted = measurer.spec(piece.id.number()).tinted;
+            const Mm padding = tinted ? 0.62 * set.style.grid.rowUnit : Mm();
+            const Mm text = set.runsOf(piece.id).back().origin.y - piece.cell.y;
+            const Mm height = measurer.measure(piece.id.number(), piece.cell.width).height;
+            EXPECT_NEAR((height - padding - text).value(), 0, 1e-6) << qPrintable(piece.text);
+        }
+    }
+}
+
+TEST(Measurer, KnowsCaptionsAloneAndNothingOfStrangers)
 {
     const Set set(puddlePanel());
     const PanelMeasurer measurer(set.panel.pieces(), set.style, QStringLiteral("en"));
-    const ClearedPiece& quote = set.first(PieceKind::Quote);
-    const Mm height = measurer.measure(quote.id.number(), quote.cell.width).height;
-    const Mm text = set.runsOf(quote.id).back().origin.y - quote.cell.y;
-    const Mm distance = 0.78 * set.style.scale.voice();
-    EXPECT_NEAR((height + set.style.grid.gutter - text).value(), 2 * distance.value(), 1e-6);
-    const ClearedPiece& title = set.first(PieceKind::Title);
-    const Mm all = measurer.measure(title.id.number(), title.cell.width).height;
-    const Mm last = set.runsOf(title.id).back().origin.y - title.cell.y;
-    EXPECT_NEAR(
-        (all + set.style.grid.gutter - last).value(), 1.5 * set.style.grid.rowUnit.value(), 1e-6);
+    const ClearedPiece& photo = set.first(PieceKind::Photo);
+    const auto metrics = measurer.measure(photo.id.number(), photo.cell.width);
+    const Mm cap = set.style.scale.caption();
+    EXPECT_EQ(metrics.lines, 2);
+    EXPECT_NEAR(metrics.height.value(), (cap + 1.95 * cap).value(), 1e-6);
+    EXPECT_NEAR(measurer.spec(photo.id.number()).captionGap / cap, 0.85, 1e-9);
+    EXPECT_EQ(measurer.measure(4711, Mm(100)).height, Mm(0));
+    EXPECT_TRUE(measurer.measure(4711, Mm(100)).fits);
 }
 
 } // namespace
