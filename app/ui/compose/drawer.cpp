@@ -1,6 +1,7 @@
 #include "app/ui/compose/drawer.h"
 
 #include <QCoreApplication>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QScrollArea>
 #include <QVBoxLayout>

@@ -1,5 +1,6 @@
 #include "app/ui/compose/empty_stage.h"
 
+#include <QPaintEvent>
 #include <QPainter>
 #include <QStyle>
 

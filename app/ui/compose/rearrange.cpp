@@ -4,54 +4,12 @@
 
 #include <map>
 
-#include "app/ui/canvas/grid_snap.h"
+#include "app/jobs/engine_request.h"
 #include "layout/typeset/measurer.h"
 
 namespace wainscot::ui {
 
 namespace {
-
-static_assert(int(engine::Kind::Credits) == int(PieceKind::Credits)
-    && int(engine::Kind::Photo) == int(PieceKind::Photo));
-
-engine::GridRect gridRectOf(const Grid& grid, const RectMm& cell)
-{
-    const GridCell at = nearestCell(grid, cell);
-    return {0, at.column, at.row, at.columns, at.rows};
-}
-
-engine::PageSpec pageOf(const Grid& grid)
-{
-    engine::PageSpec page;
-    page.size = grid.panel;
-    page.margin = grid.margin;
-    page.gutter = grid.gutter;
-    page.rowUnit = grid.rowUnit;
-    page.columns = grid.columns;
-    page.rows = grid.rows;
-    return page;
-}
-
-engine::Item itemOf(const ClearedPiece& piece, const Grid& grid, Mm indent)
-{
-    engine::Item item;
-    item.id = piece.id.number();
-    item.kind = static_cast<engine::Kind>(piece.kind);
-    item.importance = piece.dominant ? 3 : 1;
-    item.group = piece.group;
-    item.indent = indent;
-    if (piece.picture) {
-        engine::PictureShape shape;
-        shape.size = piece.picture->size;
-        // A child's work is never cut.
-        if (piece.kind == PieceKind::Work)
-            shape.keepWidth = shape.keepHeight = 1.0;
-        item.picture = shape;
-    }
-    if (!piece.cell.isEmpty())
-        (piece.pinned ? item.pinned : item.previous) = gridRectOf(grid, piece.cell);
-    return item;
-}
 
 QString sentenceFor(const engine::Failure& failure)
 {
@@ -82,11 +40,8 @@ Rearrangement::Rearrangement(
 {
     const auto text =
         std::make_shared<PanelMeasurer>(panel.pieces(), style, panel.display().language);
-    for (const ClearedPiece& piece : panel.pieces())
-        m_request.items.push_back(itemOf(piece, style.grid, text->indent(piece.id.number())));
-    m_request.page = pageOf(style.grid);
+    m_request = requestFor(panel, style, *text);
     m_request.pages = 1;
-    m_request.plan = panel.display().plan.toStdString();
     m_text = text;
 }
 

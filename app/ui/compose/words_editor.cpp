@@ -1,6 +1,7 @@
 #include "app/ui/compose/words_editor.h"
 
 #include <QKeyEvent>
+#include <QMimeData>
 #include <QVBoxLayout>
 
 #include "app/ui/kit/tokens.h"

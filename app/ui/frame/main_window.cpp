@@ -1,5 +1,6 @@
 #include "app/ui/frame/main_window.h"
 
+#include <QPaintEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
+#include <QPaintEvent>
 #include <QPainter>
 
 #include "app/ui/kit/tokens.h"

@@ -2,6 +2,7 @@
 
 #include <QAccessible>
 #include <QHBoxLayout>
+#include <QPaintEvent>
 #include <QPainter>
 
 #include "app/ui/kit/tokens.h"

@@ -1,6 +1,7 @@
 #include "app/ui/kit/surfaces.h"
 
 #include <QGuiApplication>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <QStyle>

@@ -1,6 +1,7 @@
 #include "app/ui/places/plain_place.h"
 
 #include <QHBoxLayout>
+#include <QPaintEvent>
 #include <QPainter>
 
 #include "app/ui/kit/tokens.h"
