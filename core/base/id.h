@@ -18,6 +18,7 @@ public:
     }
     [[nodiscard]] constexpr std::int64_t number() const { return m_number; }
     [[nodiscard]] constexpr bool isValid() const { return m_number > 0; }
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes <=> for a comparison with 0
     friend constexpr auto operator<=>(Id, Id) = default;
 
 private:

@@ -11,7 +11,7 @@ namespace wainscot {
 namespace {
 
 struct NamedPaper {
-    const char* name;
+    const char* name = "";
     SizeMm size;
 };
 

@@ -42,6 +42,7 @@ public:
         return Quantity(a.m_value / divisor);
     }
     friend constexpr double operator/(Quantity a, Quantity b) { return a.m_value / b.m_value; }
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes <=> for a comparison with 0
     friend constexpr auto operator<=>(Quantity, Quantity) = default;
 
 private:

@@ -73,23 +73,24 @@ BookStore::BookStore(std::unique_ptr<Open> open)
 
 BookStore::~BookStore() = default;
 
-Result<std::unique_ptr<BookStore>> BookStore::create(const QString& path, const BookInfo& info)
+Result<std::unique_ptr<BookStore>> BookStore::create(const QString& folder, const BookInfo& info)
 {
-    const QString folder = QDir(path).absolutePath();
-    const bool existed = QFileInfo::exists(folder);
+    const QString where = QDir(folder).absolutePath();
+    const bool existed = QFileInfo::exists(where);
     if (existed
-        && (!QFileInfo(folder).isDir()
-            || !QDir(folder).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)))
+        && (!QFileInfo(where).isDir()
+            || !QDir(where).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)))
         return Error{
-            ErrorCode::WrongUse, folder, QStringLiteral("a new book needs an empty folder")};
-    if (!QDir().mkpath(inside(folder, kPictures)))
-        return Error{ErrorCode::CannotWrite, folder, {}};
-    auto made = makeIn(folder, info);
-    if (!made) {
-        QDir(inside(folder, kPictures)).removeRecursively();
-        QFile::remove(inside(folder, kFileName));
+            ErrorCode::WrongUse, where, QStringLiteral("a new book needs an empty folder")};
+    if (!QDir().mkpath(inside(where, kPictures)))
+        return Error{ErrorCode::CannotWrite, where, {}};
+    auto made = makeIn(where, info);
+    // What another program is making in the same folder at this moment is not ours to remove.
+    if (!made && made.error().code != ErrorCode::InUse) {
+        QDir(inside(where, kPictures)).removeRecursively();
+        QFile::remove(inside(where, kFileName));
         if (!existed)
-            QDir().rmdir(folder);
+            QDir().rmdir(where);
     }
     return made;
 }
