@@ -9,3 +9,9 @@ wainscot_test(paper_golden golden
     golden/paper_sheets.cpp
   LINK paper_kit)
 wainscot_test(paper_fault fault SOURCES fault/paper_faults.cpp LINK paper_kit)
+
+add_executable(bench_paper bench/paper_bench.cpp)
+target_link_libraries(bench_paper PRIVATE w_options layout_paper media_test_pictures)
+add_test(NAME bench_paper COMMAND bench_paper --quick)
+set_tests_properties(bench_paper PROPERTIES LABELS bench TIMEOUT 900
+  ENVIRONMENT "QT_QPA_PLATFORM=offscreen")

@@ -3,6 +3,7 @@
 #include "layout/paper/sheets.h"
 #include "tests/golden/paper_kit.h"
 
+#include <QFile>
 #include <gtest/gtest.h>
 
 namespace wainscot {
@@ -19,6 +20,13 @@ protected:
     PaintedPictures m_pictures;
     QString m_whole = m_folder.filePath(QStringLiteral("panel.pdf"));
     QString m_path = m_folder.filePath(QStringLiteral("sheets.pdf"));
+    // To look at: WAINSCOT_KEEP=folder keeps what the tests write.
+    void TearDown() override
+    {
+        const QString keep = qEnvironmentVariable("WAINSCOT_KEEP");
+        if (!keep.isEmpty())
+            QFile::copy(m_path, keep + QStringLiteral("/sheets.pdf"));
+    }
 
     DisplayList panel()
     {
@@ -120,7 +128,7 @@ TEST_F(PaperSheets, DrawARulerOfOneHundredMillimetres)
     write({panel()}, {kA4});
     const QImage sheet = drawn(m_path, QStringLiteral("pdftoppm"), 1, 254); // 10 px per mm
     int longest = 0;
-    for (int y = sheet.height() * 3 / 4; y < sheet.height(); ++y) {
+    for (int y = sheet.height() - 450; y < sheet.height(); ++y) { // below the small panel
         int length = 0;
         for (int x = 0; x < sheet.width(); ++x) {
             length = qGray(sheet.pixel(x, y)) < 140 ? length + 1 : 0;
