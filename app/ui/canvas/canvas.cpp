@@ -202,9 +202,10 @@ void Canvas::finishTrial()
     const Piece result = *m_trial;
     m_trial.reset();
     m_follow = QPointF();
-    setMode(mode == Mode::CropDrag ? Mode::Crop : Mode::Idle);
+    const bool cropping = mode == Mode::Crop || mode == Mode::CropDrag;
+    setMode(cropping ? Mode::Crop : Mode::Idle);
     dropStaticLayer();
-    if (mode == Mode::Crop || mode == Mode::CropDrag) {
+    if (cropping) {
         if (!(result.framing == m_before.framing))
             Q_EMIT framed(result.id, result.framing);
     } else if (!(result.cell == m_before.cell)) {

@@ -146,7 +146,7 @@ private:
     const QPixmap& staticLayer();
     void dropStaticLayer();
     void paintTrial(QPainter& painter, const QRect& dirty);
-    void paintMovedMarks(QPainter& painter, const QRect& dirty);
+    void paintMovedMarks(QPainter& painter);
     void paintHand(QPainter& painter, const RectMm& cell) const;
     void paintSigns(QPainter& painter) const;
     void paintGoal(QPainter& painter, const RectMm& cell, bool words) const;

@@ -12,7 +12,7 @@ namespace wainscot::ui {
 
 namespace {
 
-constexpr int kHandReach = 15; // px a marked piece reaches beyond its cell: bars, finding
+constexpr int kHandReach = 18; // px a marked piece reaches beyond its cell: bars, finding
 
 DisplayList without(const DisplayList& list, PieceId piece)
 {
@@ -123,7 +123,7 @@ void Canvas::paintTrial(QPainter& painter, const QRect& dirty)
 {
     if (m_mode == Mode::Move) {
         paintGoal(painter, m_trial->cell, true);
-        paintMovedMarks(painter, dirty);
+        paintMovedMarks(painter);
         return;
     }
     paintMarks(painter, m_trialList, dirty);
@@ -133,7 +133,7 @@ void Canvas::paintTrial(QPainter& painter, const QRect& dirty)
 }
 
 // The moved piece is painted once; after that a move copies pixels only.
-void Canvas::paintMovedMarks(QPainter& painter, const QRect& dirty)
+void Canvas::paintMovedMarks(QPainter& painter)
 {
     const QRectF stands = m_view.toPx(m_before.cell);
     const QRect source = stands.toAlignedRect().adjusted(-8, -4, 8, 12);
@@ -149,10 +149,11 @@ void Canvas::paintMovedMarks(QPainter& painter, const QRect& dirty)
         own.setTransform(m_view.transform() * own.transform());
         (void)paint(own, m_trialList, m_pictures, PaintPurpose::Screen);
     }
-    Q_UNUSED(dirty)
     const QPointF at = QPointF(source.topLeft()) + m_follow;
     painter.fillRect(stands.translated(m_follow + QPointF(3, 5)), QColor(0, 0, 0, 50));
+    painter.setOpacity(0.85); // what lies under it stays to be seen
     painter.drawPixmap(at, m_trialPixmap);
+    painter.setOpacity(1);
     lineOnAny(painter, stands.translated(m_follow), QColor(kHandOnPaper));
 }
 
@@ -183,7 +184,8 @@ void Canvas::paintGoal(QPainter& painter, const RectMm& cell, bool words) const
 void Canvas::paintHand(QPainter& painter, const RectMm& cell) const
 {
     const QColor hand(kHandOnPaper);
-    const QRectF box = m_view.toPx(cell);
+    // Descenders hang below a cell, so the outline keeps a little away from it.
+    const QRectF box = m_view.toPx(cell).adjusted(-3, -3, 3, 6);
     painter.save();
     lineOnAny(painter, box, hand);
     if (m_mode == Mode::Crop || m_mode == Mode::CropDrag) {

@@ -86,6 +86,8 @@ void ComposePlace::connectCanvas()
         m_stage->placeNote();
     });
     connect(&panel, &Canvas::modeChanged, this, [this] {
+        if (!canvas().isBusy() && m_refreshLater)
+            QTimer::singleShot(0, this, &ComposePlace::refresh);
         if (!canvas().isBusy() || canvas().isCropping())
             refreshNote();
         Q_EMIT stateChanged();
@@ -102,6 +104,10 @@ void ComposePlace::connectCanvas()
 
 void ComposePlace::refresh()
 {
+    // New findings must not take a piece out of a hand or words out of the editor.
+    m_refreshLater = (canvas().isBusy() && !canvas().isCropping()) || isWriting();
+    if (m_refreshLater)
+        return;
     const std::optional<CanvasContent> content = m_desk.content();
     int words = 0;
     int pictures = 0;
@@ -184,6 +190,8 @@ void ComposePlace::endWriting(bool keep)
     canvas().tryPiece(std::nullopt);
     if (keep)
         m_desk.write(editor.piece(), text, 0);
+    if (m_refreshLater)
+        refresh();
     canvas().setFocus();
     refreshNote();
     Q_EMIT stateChanged();

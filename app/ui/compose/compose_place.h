@@ -94,7 +94,7 @@ private:
     Actions m_actions;
     PieceId m_swapping; // the piece that waits for another to trade places with
     Piece m_writing; // as it was before
-    int m_gesture = 0;
+    bool m_refreshLater = false; // something came while a piece was in the hand
     bool m_drawerWanted = true;
 };
 

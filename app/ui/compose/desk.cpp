@@ -5,6 +5,7 @@
 
 #include "app/jobs/check_job.h"
 #include "app/jobs/sentences.h"
+#include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/typeset/measurer.h"
 #include "layout/typeset/typesetter.h"
@@ -110,7 +111,9 @@ std::optional<CanvasContent> Desk::content() const
             shown.name += tr(". Pinned by you");
         if (shown.finding && *shown.finding != Severity::Note)
             shown.name +=
-                tr(". %n finding(s) to look at", nullptr, int(findingsOn(own->id).size()));
+                tr(". %1 to look at")
+                    .arg(counted(
+                        int(findingsOn(own->id).size()), tr("1 finding"), tr("%1 findings")));
         if (cleared.picture)
             shown.pictureSize = cleared.picture->size;
         content.pieces.push_back(shown);

@@ -1,5 +1,7 @@
 #include "app/ui/compose/desk.h"
 
+#include <cmath>
+
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/compose/rearrange.h"
@@ -16,7 +18,9 @@ void Desk::place(PieceId id, const RectMm& cell, const QString& label)
     Piece placed = placedAt(*own, cell);
     placed.pinned = true;
     const int gesture = m_session.newGesture();
-    const bool sized = !(cell.size() == own->cell.size());
+    // Sums of columns and gutters differ in their last digits.
+    const bool sized = std::abs((cell.width - own->cell.width).value()) > 0.01
+        || std::abs((cell.height - own->cell.height).value()) > 0.01;
     const QString said = !label.isEmpty() ? label
         : sized                           ? tr("Another size: %1").arg(wordFor(own->kind))
                                           : tr("Moved: %1").arg(wordFor(own->kind));
@@ -229,8 +233,18 @@ void Desk::arrangeAgain(int gesture)
                                                                  : result.error().detail);
                 return;
             }
+            // Only places are taken over: a text may have been written meanwhile.
+            std::vector<Piece> moved;
+            for (const Piece& arranged : *result) {
+                const Piece* own = piece(arranged.id);
+                if (own == nullptr || own->pinned)
+                    continue;
+                moved.push_back(*own);
+                moved.back().cell = arranged.cell;
+                moved.back().picturePlace = arranged.picturePlace;
+            }
             m_session.perform(
-                replacePieces(m_session.book(), *result, tr("Arranged again"), gesture));
+                replacePieces(m_session.book(), moved, tr("Arranged again"), gesture));
         });
     if (!started)
         Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));

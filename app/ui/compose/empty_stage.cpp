@@ -83,8 +83,8 @@ void EmptyStage::refresh(int words, int pictures, bool hasExperience)
     } else {
         m_column->addWidget(new Label(what + QLatin1Char(' ')
                 + tr("You have %1 and %2.")
-                      .arg(tr("%n answer(s)", nullptr, words),
-                          tr("%n picture(s)", nullptr, pictures)),
+                      .arg(counted(words, tr("1 answer"), tr("%1 answers")),
+                          counted(pictures, tr("1 picture"), tr("%1 pictures"))),
             1.05));
         auto* propose = addWay(
             Icon::Arrange, tr("Propose a panel"), tr("From everything here that may be shown."));

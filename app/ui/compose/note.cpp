@@ -75,7 +75,7 @@ void Note::addHead(const Piece& piece, const QString& second)
 {
     auto* row = new QHBoxLayout;
     row->setSpacing(air(2));
-    row->addWidget(iconLabel(iconFor(piece.kind), tokens().hand, 18), 0, Qt::AlignTop);
+    row->addWidget(new IconMark(iconFor(piece.kind), tokens().hand, 18), 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     words->addWidget(new Label(wordFor(piece.kind), 1.08, QFont::DemiBold));
@@ -100,7 +100,7 @@ void Note::addFindings(const std::vector<Finding>& findings)
         auto* row = new QHBoxLayout;
         row->setSpacing(air(1.5));
         const QColor colour = stop ? tokens().stop : look ? tokens().look : tokens().note;
-        row->addWidget(iconLabel(stop ? Icon::Stop
+        row->addWidget(new IconMark(stop ? Icon::Stop
                                : look ? Icon::Look
                                       : Icon::Note,
                            colour),
@@ -206,13 +206,14 @@ void Note::showTrial(const QStringList& underneath, const QString& what)
     if (underneath.isEmpty()) {
         m_column->addWidget(new Label(tr("Nothing else moves."), 0.95));
     } else {
-        const QString first = underneath.first().left(60);
+        QString first = underneath.first().left(60);
+        while (first.endsWith(QLatin1Char('.')))
+            first.chop(1);
+        const QString others =
+            counted(int(underneath.size()) - 1, tr("1 other piece"), tr("%1 other pieces"));
         m_column->addWidget(new Label(underneath.size() == 1
-                ? tr("%1 makes room. Nothing leaves the panel.").arg(first)
-                : tr("%1 and %n other piece(s) make room. Nothing leaves the panel.",
-                    nullptr,
-                    int(underneath.size()) - 1)
-                      .arg(first),
+                ? tr("Makes room: %1. Nothing leaves the panel.").arg(first)
+                : tr("Make room: %1, and %2. Nothing leaves the panel.").arg(first, others),
             0.95));
     }
     m_column->addWidget(new Label(tr("Words keep their size."), 0.88, QFont::Normal, true));

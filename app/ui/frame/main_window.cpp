@@ -29,6 +29,10 @@ MainWindow::MainWindow(QWidget* parent)
     m_menus->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_kept->setFont(interfaceFont(0.88));
     m_kept->setContentsMargins(0, air(1), air(4), 0);
+    // The menu line asks its corner for a size once, so the text's room is set now.
+    m_kept->setMinimumWidth(
+        m_kept->fontMetrics().horizontalAdvance(tr("Kept %1").arg(QStringLiteral("00:00")))
+        + air(5));
     m_menus->setCornerWidget(m_kept, Qt::TopRightCorner);
     m_places->addWidget(m_compose);
     m_places->addWidget(m_plain);
@@ -68,11 +72,14 @@ void MainWindow::go(Place place)
     m_place = place;
     m_compose->endWriting(true);
     refresh();
-    if (QWidget* stop = m_session.isOpen() && place == Place::Compose
+    // What was just put in is not shown before the event loop comes round.
+    QTimer::singleShot(0, this, [this] {
+        QWidget* stop = m_session.isOpen() && m_place == Place::Compose
             ? static_cast<QWidget*>(&m_compose->canvas())
             : m_plain->firstStop();
-        stop != nullptr && stop->isVisible())
-        stop->setFocus(Qt::OtherFocusReason);
+        if (stop != nullptr)
+            stop->setFocus(Qt::OtherFocusReason);
+    });
 }
 
 void MainWindow::takeNextStep()

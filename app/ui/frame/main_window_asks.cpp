@@ -157,7 +157,7 @@ void MainWindow::takeGathered(Result<GatherOutcome> result, const QString& what)
         return;
     QString said = tr("%1: %2 new, %3 changed.").arg(what).arg(result->added).arg(result->updated);
     if (!result->skipped.empty()) {
-        said += QLatin1Char(' ') + tr("%n left out: ", nullptr, int(result->skipped.size()))
+        said += QLatin1Char(' ') + tr("Left out: %1. ").arg(result->skipped.size())
             + result->skipped.front().why;
     }
     m_sill->announce(said);

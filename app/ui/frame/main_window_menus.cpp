@@ -44,10 +44,14 @@ void MainWindow::makeEditMenu(QMenu& menu)
 {
     m_undo = menu.addAction(tr("Undo"), this, [this] {
         m_compose->endWriting(true);
+        m_compose->canvas().putBack();
         m_session.undo();
     });
     m_undo->setShortcut(Qt::CTRL | Qt::Key_Z);
-    m_redo = menu.addAction(tr("Do again"), this, [this] { m_session.redo(); });
+    m_redo = menu.addAction(tr("Do again"), this, [this] {
+        m_compose->canvas().putBack();
+        m_session.redo();
+    });
     m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
     menu.addSeparator();
     const ComposePlace::Actions& a = m_compose->actions();

@@ -8,6 +8,7 @@
 
 #include "app/jobs/sentences.h"
 #include "app/jobs/show_job.h"
+#include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 
 namespace wainscot::ui {
@@ -75,7 +76,8 @@ void MainWindow::refreshRail()
     const int look = findingsToLookAt(m_compose->desk().findings());
     m_rail->setVisible(m_session.isOpen());
     m_rail->setExperience(experience != nullptr ? experience->title : QString(),
-        tr("%1, %n child(ren)", nullptr, int(book.children.size())).arg(book.info.title));
+        book.info.title + QStringLiteral(", ")
+            + counted(int(book.children.size()), tr("1 child"), tr("%1 children")));
     m_rail->setLine(Place::Gather,
         answers.given > 0 ? tr("%1 of %2 answers").arg(answers.given).arg(answers.asked)
                           : tr("nothing yet"),
@@ -83,7 +85,8 @@ void MainWindow::refreshRail()
             : answers.given >= answers.asked ? Nail::NothingMissing
                                              : Nail::InWork);
     m_rail->setLine(Place::Listen, tr("not in this version"), Nail::Untouched);
-    QString line = panels == 0 ? tr("nothing yet") : tr("%n panel(s)", nullptr, panels);
+    QString line =
+        panels == 0 ? tr("nothing yet") : counted(panels, tr("1 panel"), tr("%1 panels"));
     if (look > 0)
         line = tr("%1, %2 to look at").arg(line).arg(look);
     m_rail->setLine(Place::Compose,
@@ -126,9 +129,9 @@ void MainWindow::refreshSill()
         return;
     }
     m_sill->say(tr("%1: %2 and %3.")
-                    .arg(tr("%n child(ren)", nullptr, int(book.children.size())),
-                        tr("%n answer(s)", nullptr, int(book.quotes.size())),
-                        tr("%n picture(s)", nullptr, int(book.pictures.size()))),
+                    .arg(counted(int(book.children.size()), tr("1 child"), tr("%1 children")),
+                        counted(int(book.quotes.size()), tr("1 answer"), tr("%1 answers")),
+                        counted(int(book.pictures.size()), tr("1 picture"), tr("%1 pictures"))),
         tr("Not said counts as no. Nothing is shown that is not allowed."));
     if (book.children.isEmpty())
         next(tr("Gather a class list"), [this] { askChildren(); });
@@ -165,8 +168,9 @@ void MainWindow::sayCompose()
     }
     if (m_session.panel() == nullptr) {
         const int words = int(book.quotes.size());
-        m_sill->say(words > 0 ? tr("%n answer(s) are here. No panel yet.", nullptr, words)
-                              : tr("No words and no panel yet."),
+        m_sill->say(words > 0
+                ? tr("%1. No panel yet.").arg(counted(words, tr("1 answer"), tr("%1 answers")))
+                : tr("No words and no panel yet."),
             tr("Only what the families allowed is proposed."));
         if (words > 0 || !book.pictures.isEmpty())
             next(tr("Propose a panel"), [this] { m_compose->desk().propose(); });
@@ -189,16 +193,16 @@ void MainWindow::sayCompose()
     else if (!missing.isEmpty())
         second << tr("Not on it: %1.").arg(listInWords(missing));
     if (look > 0)
-        second << tr("%n finding(s) to look at.", nullptr, look);
+        second << tr("%1 to look at.").arg(counted(look, tr("1 finding"), tr("%1 findings")));
     m_sill->say(tr("%1. %2 of %3 children are on it.")
-                    .arg(tr("%n panel(s)", nullptr, panels))
+                    .arg(counted(panels, tr("1 panel"), tr("%1 panels")))
                     .arg(on.size())
                     .arg(book.children.size()),
         second.join(QLatin1Char(' ')));
     const int mustMend = stops(findings);
     if (mustMend > 0)
-        next(
-            tr("Mend %n thing(s) first", nullptr, mustMend), [this] { m_compose->goToFinding(1); });
+        next(tr("Mend %1 first").arg(counted(mustMend, tr("1 thing"), tr("%1 things"))),
+            [this] { m_compose->goToFinding(1); });
     else
         next(tr("Make the PDF"), [this] { askExport(); });
 }
@@ -259,8 +263,9 @@ void MainWindow::fillGather()
     QStringList names;
     for (const auto& [id, child] : book.children.rows())
         names << displayName(child);
-    m_plain->add({names.isEmpty() ? tr("Who is in your class?")
-                                  : tr("Class: %n child(ren)", nullptr, int(names.size())),
+    m_plain->add({names.isEmpty()
+            ? tr("Who is in your class?")
+            : tr("Class: %1").arg(counted(int(names.size()), tr("1 child"), tr("%1 children"))),
         {names.isEmpty() ? tr("A class list is a CSV file with the column \u201cname\u201d, and a "
                               "column for each permission.")
                          : names.join(QStringLiteral(", "))},
@@ -276,12 +281,14 @@ void MainWindow::fillGather()
             QStringList open;
             for (const NotYetHeard& child : one.notYetHeard)
                 open << child.child;
-            words << tr("%1: %n answer(s).", nullptr, one.quotes).arg(one.title)
+            words << tr("%1: %2.").arg(
+                         one.title, counted(one.quotes, tr("1 answer"), tr("%1 answers")))
                     + (open.isEmpty() ? QString()
                                       : QLatin1Char(' ')
                                 + tr("Not on every question: %1.")
                                       .arg(open.join(QStringLiteral(", "))));
-            photos << tr("%1: %n picture(s).", nullptr, one.photos).arg(one.title);
+            photos << tr("%1: %2.").arg(
+                one.title, counted(one.photos, tr("1 picture"), tr("%1 pictures")));
         }
     }
     m_plain->add(
@@ -297,9 +304,8 @@ void MainWindow::fillListen()
     m_plain->begin(tr("Put like with like, give it back to the class, look back on it."),
         tr("Groups and meetings are not in this version yet."));
     m_plain->add({tr("What can be done now"),
-        {tr("%n answer(s) are in the book, told by question in the drawer of Compose.",
-            nullptr,
-            answers)},
+        {tr("%1 in the book, by question in the drawer of Compose.")
+                .arg(counted(answers, tr("1 answer is"), tr("%1 answers are")))},
         tr("Go to Compose"),
         Icon::Next,
         [this] { go(Place::Compose); }});

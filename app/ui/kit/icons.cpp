@@ -273,18 +273,6 @@ void drawIcon(
     painter.restore();
 }
 
-QPixmap iconPixmap(Icon icon, const QColor& colour, double side, double deviceRatio)
-{
-    const int pixels = qRound(scaled(side) * deviceRatio);
-    QPixmap pixmap(pixels, pixels);
-    pixmap.fill(Qt::transparent);
-    pixmap.setDevicePixelRatio(deviceRatio);
-    QPainter painter(&pixmap);
-    const QColor nail = icon == Icon::Stop ? tokens().stopTint : colour;
-    drawIcon(painter, icon, QRectF(0, 0, scaled(side), scaled(side)), colour, nail);
-    return pixmap;
-}
-
 void drawFocusRing(QPainter& painter, const QRectF& around)
 {
     painter.save();

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QColor>
-#include <QPixmap>
 #include <QRectF>
 
 class QPainter;
@@ -43,9 +42,6 @@ enum class Icon {
 // right-to-left interface.
 void drawIcon(
     QPainter& painter, Icon icon, const QRectF& place, const QColor& line, const QColor& nail);
-
-// For a label: `side` px at 10 pt text, sharp on dense screens.
-[[nodiscard]] QPixmap iconPixmap(Icon icon, const QColor& colour, double side, double deviceRatio);
 
 // The ring round what has the keyboard: 2 px accent with 1 px field colour inside.
 void drawFocusRing(QPainter& painter, const QRectF& around);

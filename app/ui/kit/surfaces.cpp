@@ -133,12 +133,24 @@ void OneLine::paintEvent(QPaintEvent* /*event*/)
         fontMetrics().elidedText(m_text, Qt::ElideRight, width()));
 }
 
-QLabel* iconLabel(Icon icon, const QColor& colour, double side)
+IconMark::IconMark(Icon icon, const QColor& colour, double side, QWidget* parent)
+    : QWidget(parent)
+    , m_icon(icon)
+    , m_colour(colour)
 {
-    auto* label = new QLabel;
-    label->setPixmap(iconPixmap(icon, colour, side, qApp->devicePixelRatio()));
-    label->setFixedSize(scaled(side), scaled(side));
-    return label;
+    setFixedSize(scaled(side), scaled(side));
+}
+
+void IconMark::paintEvent(QPaintEvent* /*event*/)
+{
+    QPainter painter(this);
+    drawIcon(painter, m_icon, rect(), m_colour,
+        m_icon == Icon::Stop ? tokens().stopTint : m_colour);
+}
+
+QString counted(int number, const QString& one, const QString& many)
+{
+    return number == 1 ? one : many.arg(number);
 }
 
 QScrollArea* scrolled(QWidget* content)

@@ -79,7 +79,22 @@ private:
     bool m_quiet;
 };
 
-[[nodiscard]] QLabel* iconLabel(Icon icon, const QColor& colour, double side = 16);
+// An icon beside its word; decoration, so it has no name of its own.
+class IconMark : public QWidget {
+    Q_OBJECT
+public:
+    IconMark(Icon icon, const QColor& colour, double side = 16, QWidget* parent = nullptr);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    Icon m_icon;
+    QColor m_colour;
+};
+
+// A number with its noun: "1 panel", "3 panels". `many` holds %1.
+[[nodiscard]] QString counted(int number, const QString& one, const QString& many);
 // Scrolls downwards only; no stop of the keyboard itself.
 [[nodiscard]] QScrollArea* scrolled(QWidget* content);
 

@@ -1,0 +1,145 @@
+// The window as a whole: books, places, paper, names.
+#include <QAccessible>
+#include <QApplication>
+#include <QFile>
+#include <QPrinter>
+
+#include <gmock/gmock.h>
+
+#include "support/window_at_work.h"
+
+namespace wainscot::ui {
+namespace {
+
+bool isControl(QAccessible::Role role)
+{
+    return role == QAccessible::PushButton || role == QAccessible::CheckBox
+        || role == QAccessible::RadioButton || role == QAccessible::EditableText
+        || role == QAccessible::ComboBox || role == QAccessible::MenuItem
+        || role == QAccessible::Graphic || role == QAccessible::Canvas;
+}
+
+struct Names {
+    int controls = 0;
+    QStringList nameless;
+};
+
+void collect(QAccessibleInterface* at, Names& names, int depth = 0)
+{
+    if (at == nullptr || depth > 20 || at->state().invisible)
+        return;
+    const bool separator = at->role() == QAccessible::Separator;
+    if (isControl(at->role()) && !separator) {
+        ++names.controls;
+        if (at->text(QAccessible::Name).trimmed().isEmpty())
+            names.nameless << QString::fromLatin1(
+                at->object() != nullptr ? at->object()->metaObject()->className() : "?");
+    }
+    for (int i = 0; i < at->childCount(); ++i)
+        collect(at->child(i), names, depth + 1);
+}
+
+TEST(Window, HasNoControlWithoutAName)
+{
+    WindowAtWork at;
+    at.propose();
+    at.clickOn(at.first(PieceKind::Photo));
+    for (int place = 0; place < kPlaces; ++place) {
+        at.window().go(static_cast<Place>(place));
+        at.settle();
+        Names names;
+        collect(QAccessible::queryAccessibleInterface(&at.window()), names);
+        EXPECT_GT(names.controls, 8);
+        EXPECT_THAT(names.nameless, ::testing::IsEmpty()) << "place " << place;
+    }
+}
+
+TEST(Window, TellsEveryPieceOfThePanelByKindAndContent)
+{
+    WindowAtWork at;
+    at.propose();
+    QAccessibleInterface* panel = QAccessible::queryAccessibleInterface(&at.canvas());
+    ASSERT_NE(panel, nullptr);
+    ASSERT_EQ(panel->childCount(), int(at.canvas().content().pieces.size()));
+    for (int i = 0; i < panel->childCount(); ++i) {
+        const CanvasPiece& piece = at.canvas().content().pieces[std::size_t(i)];
+        QAccessibleInterface* said = panel->child(i);
+        EXPECT_EQ(said->role(),
+            isPicture(piece.piece.kind) ? QAccessible::Graphic : QAccessible::StaticText);
+        EXPECT_FALSE(said->text(QAccessible::Name).isEmpty());
+        EXPECT_EQ(panel->indexOfChild(said), i);
+        EXPECT_EQ(said->parent(), panel);
+    }
+    const PieceId photo = at.first(PieceKind::Photo);
+    EXPECT_TRUE(at.canvas().find(photo)->name.startsWith(QStringLiteral("Photo: ")));
+}
+
+TEST(Window, MakesAPdfOfThePanel)
+{
+    WindowAtWork at;
+    at.propose();
+    const QString file = at.file(QStringLiteral("out.pdf"));
+    at.window().exportPdf(file);
+    at.settle();
+    QFile pdf(file);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    EXPECT_GT(pdf.size(), 5000);
+}
+
+TEST(Window, PrintsThePanelThroughTheSystem)
+{
+    WindowAtWork at;
+    at.propose();
+    QPrinter printer(QPrinter::ScreenResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(at.file(QStringLiteral("printed.pdf")));
+    EXPECT_TRUE(at.window().printTo(printer));
+    EXPECT_GT(QFile(at.file(QStringLiteral("printed.pdf"))).size(), 5000);
+}
+
+TEST(Window, OpensTheBookAgainAsItWasLeft)
+{
+    WindowAtWork at;
+    at.propose();
+    const auto pieces = at.pieces();
+    // The same window lets go of the first book when it opens another.
+    at.window().beginBook(at.file(QStringLiteral("second")), QStringLiteral("Other"));
+    EXPECT_TRUE(at.book().pieces.isEmpty());
+    ASSERT_TRUE(at.window().openBook(at.file(QStringLiteral("book"))));
+    at.settle();
+    EXPECT_EQ(at.pieces(), pieces);
+    EXPECT_FALSE(at.session().isReadOnly());
+}
+
+TEST(Window, SaysWhyABookCannotBeOpenedAndKeepsTheOneThatIs)
+{
+    WindowAtWork at;
+    EXPECT_FALSE(at.window().openBook(at.file(QStringLiteral("nowhere"))));
+    EXPECT_EQ(at.book().children.size(), 3U);
+}
+
+TEST(Window, StartsWithoutABookAndSaysHowToBegin)
+{
+    MainWindow window;
+    window.resize(1366, 768);
+    window.show();
+    QApplication::processEvents();
+    EXPECT_EQ(window.sill().nextStep(), QStringLiteral("Begin a book"));
+    EXPECT_FALSE(window.rail().isVisible());
+    Names names;
+    collect(QAccessible::queryAccessibleInterface(&window), names);
+    EXPECT_THAT(names.nameless, ::testing::IsEmpty());
+}
+
+TEST(Window, FitsASmallScreen)
+{
+    WindowAtWork at({1024, 600});
+    at.propose();
+    EXPECT_LE(at.window().minimumSizeHint().width(), 1024);
+    EXPECT_LE(at.window().minimumSizeHint().height(), 600);
+    EXPECT_EQ(at.window().size(), QSize(1024, 600));
+}
+
+} // namespace
+} // namespace wainscot::ui

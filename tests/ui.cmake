@@ -1,0 +1,12 @@
+# The window. Its tests have a main of their own: they need an application with widgets.
+add_library(ui_at_work STATIC support/window_at_work.cpp support/ui_test_main.cpp)
+target_include_directories(ui_at_work PUBLIC ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(ui_at_work PUBLIC app_ui Qt6::Test GTest::gmock)
+
+wainscot_test(ui_unit unit SOURCES unit/ui_grid_snap.cpp unit/ui_tokens.cpp LINK ui_at_work)
+wainscot_test(ui_compose gui SOURCES gui/ui_compose.cpp LINK ui_at_work)
+wainscot_test(ui_window gui SOURCES gui/ui_window.cpp LINK ui_at_work)
+
+# Measured by hand: CPU of a drag against a full repaint.
+add_executable(bench_drag bench/ui_drag_bench.cpp)
+target_link_libraries(bench_drag PRIVATE app_ui Qt6::Test)
