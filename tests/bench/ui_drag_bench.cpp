@@ -126,14 +126,6 @@ int measure()
     }
     const double full = (cpuSeconds() - start) / kFull;
 
-    if (qEnvironmentVariableIsSet("IDLE")) {
-        start = cpuSeconds();
-        for (int i = 0; i < 600; ++i) {
-            QTest::mouseMove(&canvas, QPoint(10 + i % 200, i % 120));
-            QApplication::processEvents();
-        }
-        std::printf("idle %.3f\n", (cpuSeconds() - start) / 600 * 1000);
-    }
     constexpr int kMoves = 600;
     const QPoint from = canvas.pieceRect(PieceId(91)).center().toPoint();
     QTest::mousePress(&canvas, Qt::LeftButton, {}, from);

@@ -69,7 +69,8 @@ TEST(Compose, DragsAPieceOntoTheGridAndPinsIt)
     EXPECT_NE(after.cell, before);
     EXPECT_TRUE(after.pinned);
     EXPECT_LT(offGrid(at.canvas().content().style.grid, after.cell), 0.001);
-    EXPECT_TRUE(at.session().undoLabel().startsWith(QStringLiteral("Moved")));
+    EXPECT_TRUE(at.session().undoLabel().startsWith(QStringLiteral("Moved")))
+        << at.session().undoLabel().toStdString();
     at.session().undo();
     at.settle();
     EXPECT_EQ(at.piece(photo).cell, before) << "a drag, with what made room for it, is one step";

@@ -27,14 +27,23 @@ TEST(GridSnap, StaysInsideThePanelHoweverFarOneDrags)
     const Grid grid = a1Wide();
     const RectMm cell = rectOf(grid, {3, 7, 4, 9});
     for (const double far : {-5000.0, 5000.0}) {
-        const GridCell at = nearestCell(grid, cell.movedBy(Mm(far), Mm(far)));
-        EXPECT_EQ(at.columns, 4);
-        EXPECT_EQ(at.rows, 9);
-        EXPECT_GE(at.column, 0);
-        EXPECT_LE(at.column + at.columns, grid.columns);
-        EXPECT_GE(at.row, 0);
-        EXPECT_LE(at.row + at.rows, grid.rows);
+        const RectMm at = snapped(grid, cell.movedBy(Mm(far), Mm(far)));
+        EXPECT_EQ(at.size(), cell.size());
+        EXPECT_GE(at.x, grid.margin);
+        EXPECT_GE(at.y, grid.margin);
+        EXPECT_LE(at.right().value(), (grid.panel.width - grid.margin).value() + 0.01);
+        EXPECT_LE(at.bottom().value(), (grid.panel.height - grid.margin).value() + 0.01);
     }
+}
+
+TEST(GridSnap, MovesAPieceOfAnySizeByWholeSteps)
+{
+    const Grid grid = a1Wide();
+    RectMm rect = rectOf(grid, {3, 7, 4, 9});
+    rect.width -= Mm(5); // a photo narrower than its columns
+    const RectMm next = moved(grid, rect, 1, -2);
+    EXPECT_EQ(next.size(), rect.size());
+    EXPECT_EQ(next.topLeft(), (PointMm{grid.x(4), grid.y(5)}));
 }
 
 TEST(GridSnap, ResizesAnEdgeAndLeavesTheOthers)

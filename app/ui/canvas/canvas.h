@@ -169,6 +169,7 @@ private:
     DisplayList m_trialList;
     QPointF m_follow; // of the pointer while moving, px from where the piece stands
     QPixmap m_trialPixmap; // the moved piece, painted once
+    mutable QPixmap m_goalPixmap; // where it would go, likewise
     std::optional<RectMm> m_dropCell;
     QPixmap m_static; // the panel without the piece being tried
     Work m_work;

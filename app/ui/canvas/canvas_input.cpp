@@ -154,7 +154,7 @@ void Canvas::moveTrialTo(QPointF at)
     const Grid& grid = m_content.style.grid;
     const RectMm wished =
         m_before.cell.movedBy(m_view.toMm(m_follow.x()), m_view.toMm(m_follow.y()));
-    const RectMm cell = rectOf(grid, nearestCell(grid, wished));
+    const RectMm cell = snapped(grid, wished);
     if (!(cell == m_trial->cell)) {
         // The column lines of the old and the new goal run down the whole panel.
         for (const RectMm& goal : {m_trial->cell, cell}) {
@@ -301,7 +301,7 @@ bool Canvas::liftedKey(QKeyEvent* event)
             columns * (grid.column + grid.gutter),
             rows * grid.rowUnit);
     } else {
-        cell = rectOf(grid, moved(grid, nearestCell(grid, cell), columns, rows));
+        cell = moved(grid, cell, columns, rows);
     }
     if (m_placing)
         showTrial(m_placing(m_before, cell));

@@ -21,14 +21,40 @@ DisplayList without(const DisplayList& list, PieceId piece)
     return rest;
 }
 
+// A straight outline in whole pixels. Filled, not stroked: a moving piece is drawn at every step,
+// and a smoothed stroke costs more than all the rest of the step.
+void outline(QPainter& painter, const QRect& r, int thick, const QColor& colour)
+{
+    const int half = thick / 2;
+    const QRect outer = r.adjusted(-half, -half, thick - half, thick - half);
+    painter.fillRect(outer.left(), outer.top(), outer.width(), thick, colour);
+    painter.fillRect(outer.left(), outer.bottom() + 1 - thick, outer.width(), thick, colour);
+    painter.fillRect(outer.left(), outer.top(), thick, outer.height(), colour);
+    painter.fillRect(outer.right() + 1 - thick, outer.top(), thick, outer.height(), colour);
+}
+
 // A line that shows on pictures of any tone: white below, the colour above.
 void lineOnAny(QPainter& painter, const QRectF& rect, const QColor& colour)
 {
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(Qt::white, 4));
-    painter.drawRect(rect);
-    painter.setPen(QPen(colour, 2));
-    painter.drawRect(rect);
+    outline(painter, rect.toAlignedRect(), 4, Qt::white);
+    outline(painter, rect.toAlignedRect(), 2, colour);
+}
+
+// The dashed field with its word, painted once for a drag.
+QPixmap goalField(QSize size, double ratio)
+{
+    QPixmap field(size * ratio);
+    field.setDevicePixelRatio(ratio);
+    field.fill(Qt::transparent);
+    const QRect box(QPoint(), size);
+    QPainter painter(&field);
+    painter.fillRect(box, QColor(255, 255, 255, 190));
+    painter.fillRect(box, QColor(138, 63, 107, 34));
+    painter.setPen(QPen(QColor(kHandOnPaper), 2, Qt::DashLine));
+    painter.drawRect(box.adjusted(1, 1, -1, -1));
+    painter.setFont(interfaceFont(0.88, QFont::DemiBold));
+    painter.drawText(box, Qt::AlignCenter, Canvas::tr("here"));
+    return field;
 }
 
 } // namespace
@@ -148,35 +174,31 @@ void Canvas::paintMovedMarks(QPainter& painter)
         own.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
         own.setTransform(m_view.transform() * own.transform());
         (void)paint(own, m_trialList, m_pictures, PaintPurpose::Screen);
+        own.resetTransform();
+        lineOnAny(own, stands.translated(-source.topLeft()), QColor(kHandOnPaper));
     }
     const QPointF at = QPointF(source.topLeft()) + m_follow;
-    painter.fillRect(stands.translated(m_follow + QPointF(3, 5)), QColor(0, 0, 0, 50));
     painter.setOpacity(0.85); // what lies under it stays to be seen
-    painter.drawPixmap(at, m_trialPixmap);
+    painter.drawPixmap(at.toPoint(), m_trialPixmap);
     painter.setOpacity(1);
-    lineOnAny(painter, stands.translated(m_follow), QColor(kHandOnPaper));
 }
 
 // Where the piece would go: a dashed field, its name "here", and the lines of its columns.
 void Canvas::paintGoal(QPainter& painter, const RectMm& cell, bool words) const
 {
-    const QColor hand(kHandOnPaper);
     const QRectF goal = m_view.toPx(cell);
     const QRectF paper = panelRect();
     painter.save();
-    painter.setPen(QPen(QColor(138, 63, 107, 110), 1));
-    for (const double x : {goal.left(), goal.right()})
-        painter.drawLine(QPointF(x, paper.top()), QPointF(x, paper.bottom()));
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    for (const double x : {goal.left(), goal.right()}) {
+        painter.fillRect(
+            QRectF(x, paper.top(), 1, paper.height()).toRect(), QColor(138, 63, 107, 110));
+    }
     if (words) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(QColor(255, 255, 255, 190));
-        painter.drawRect(goal);
-        painter.setBrush(QColor(138, 63, 107, 34));
-        painter.setPen(QPen(hand, 1.6, Qt::DashLine));
-        painter.drawRect(goal);
-        painter.setPen(hand);
-        painter.setFont(interfaceFont(0.88, QFont::DemiBold));
-        painter.drawText(goal, Qt::AlignCenter, tr("here"));
+        const QSize size = goal.toAlignedRect().size();
+        if (m_goalPixmap.deviceIndependentSize().toSize() != size)
+            m_goalPixmap = goalField(size, devicePixelRatioF());
+        painter.drawPixmap(goal.toAlignedRect().topLeft(), m_goalPixmap);
     }
     painter.restore();
 }
@@ -220,7 +242,7 @@ void Canvas::paintHand(QPainter& painter, const RectMm& cell) const
 void Canvas::paintSigns(QPainter& painter) const
 {
     for (const CanvasPiece& piece : m_content.pieces) {
-        if (m_trial && m_trial->id == piece.piece.id)
+        if ((m_trial && m_trial->id == piece.piece.id) || (!piece.piece.pinned && !piece.finding))
             continue;
         const QRectF box = m_view.toPx(piece.piece.cell);
         if (piece.piece.pinned) {

@@ -40,11 +40,23 @@ RectMm rectOf(const Grid& grid, const GridCell& cell)
     return grid.cell(cell.column, cell.row, cell.columns, cell.rows);
 }
 
-GridCell moved(const Grid& grid, GridCell cell, int columns, int rows)
+RectMm snapped(const Grid& grid, const RectMm& rect)
 {
-    cell.column = std::clamp(cell.column + columns, 0, grid.columns - cell.columns);
-    cell.row = std::clamp(cell.row + rows, 0, grid.rows - cell.rows);
-    return cell;
+    int column = lineFor(rect.x, grid.x(0), columnPitch(grid), grid.columns - 1);
+    int row = lineFor(rect.y, grid.y(0), grid.rowUnit, grid.rows - 1);
+    const Mm most(0.01); // sums of columns and gutters differ in their last digits
+    const Mm right = grid.x(grid.columns - 1) + grid.column;
+    const Mm bottom = grid.y(0) + grid.height(grid.rows);
+    while (column > 0 && grid.x(column) + rect.width > right + most)
+        --column;
+    while (row > 0 && grid.y(row) + rect.height > bottom + most)
+        --row;
+    return {grid.x(column), grid.y(row), rect.width, rect.height};
+}
+
+RectMm moved(const Grid& grid, const RectMm& rect, int columns, int rows)
+{
+    return snapped(grid, rect.movedBy(columns * columnPitch(grid), rows * grid.rowUnit));
 }
 
 RectMm resized(const Grid& grid, const RectMm& from, Qt::Edges edges, Mm dx, Mm dy)

@@ -21,7 +21,11 @@ struct GridCell {
 // The cell of the grid that lies nearest to a rectangle; always inside the panel's margins.
 [[nodiscard]] GridCell nearestCell(const Grid& grid, const RectMm& rect);
 [[nodiscard]] RectMm rectOf(const Grid& grid, const GridCell& cell);
-[[nodiscard]] GridCell moved(const Grid& grid, GridCell cell, int columns, int rows);
+// The rectangle in its own size, its corner on the nearest lines of the grid that keep it inside
+// the margins. A photo's place need not be whole columns wide.
+[[nodiscard]] RectMm snapped(const Grid& grid, const RectMm& rect);
+// The same, some columns and rows further.
+[[nodiscard]] RectMm moved(const Grid& grid, const RectMm& rect, int columns, int rows);
 
 // Resized by dragging some edges by (dx, dy); at least one column and one row remain.
 [[nodiscard]] RectMm resized(const Grid& grid, const RectMm& from, Qt::Edges edges, Mm dx, Mm dy);

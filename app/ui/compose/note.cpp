@@ -101,8 +101,8 @@ void Note::addFindings(const std::vector<Finding>& findings)
         row->setSpacing(air(1.5));
         const QColor colour = stop ? tokens().stop : look ? tokens().look : tokens().note;
         row->addWidget(new IconMark(stop ? Icon::Stop
-                               : look ? Icon::Look
-                                      : Icon::Note,
+                               : look    ? Icon::Look
+                                         : Icon::Note,
                            colour),
             0,
             Qt::AlignTop);

@@ -144,8 +144,8 @@ IconMark::IconMark(Icon icon, const QColor& colour, double side, QWidget* parent
 void IconMark::paintEvent(QPaintEvent* /*event*/)
 {
     QPainter painter(this);
-    drawIcon(painter, m_icon, rect(), m_colour,
-        m_icon == Icon::Stop ? tokens().stopTint : m_colour);
+    drawIcon(
+        painter, m_icon, rect(), m_colour, m_icon == Icon::Stop ? tokens().stopTint : m_colour);
 }
 
 QString counted(int number, const QString& one, const QString& many)
