@@ -1,4 +1,4 @@
-// new, show, verify: a book as a whole.
+// new, show, verify, sample: a book as a whole.
 #include "app/cli/command.h"
 #include "app/cli/json.h"
 #include "app/jobs/book_jobs.h"
@@ -13,6 +13,11 @@ namespace wainscot::cli {
 namespace {
 
 constexpr std::array kNewOptions{OptionSpec{"title", "TEXT", "what the book is called", true}};
+constexpr std::array kSampleOptions{
+    OptionSpec{"seed", "N", "another seed draws other pictures (1)"},
+    OptionSpec{"children", "N", "an invented class of this many (the class of fourteen)"},
+    OptionSpec{"photos", "N", "this many photos (as many as the class has)"},
+};
 
 const QStringList kBook{QStringLiteral("BOOK")};
 
@@ -127,6 +132,38 @@ Result<Answer> runVerify(const Arguments& arguments, const JobRun& run)
     return answer;
 }
 
+Result<Answer> runSample(const Arguments& arguments, const JobRun& run)
+{
+    const Result<int> seed = arguments.number("seed", 0, 1'000'000'000, 1);
+    const Result<int> children = arguments.number("children", 1, 1000, 0);
+    const Result<int> photos = arguments.number("photos", 1, 10'000, 0);
+    for (const Result<int>* number : {&seed, &children, &photos}) {
+        if (!*number)
+            return number->error();
+    }
+    SampleJob job;
+    job.folder = arguments.positional(0);
+    job.seed = static_cast<unsigned>(*seed);
+    job.children = *children;
+    job.photos = *photos;
+    const Result<SampleOutcome> outcome = job.run(run);
+    if (!outcome)
+        return outcome.error();
+    Answer answer;
+    answer.json = {{QStringLiteral("book"), outcome->book},
+        {QStringLiteral("files"), cli::toJson(outcome->files)},
+        {QStringLiteral("children"), outcome->children},
+        {QStringLiteral("quotes"), outcome->quotes},
+        {QStringLiteral("pictures"), outcome->pictures}};
+    answer.lines.append(QStringLiteral("The sample class is in %1: %2 children, %3 quotes, %4 "
+                                       "pictures.")
+                            .arg(outcome->book)
+                            .arg(outcome->children)
+                            .arg(outcome->quotes)
+                            .arg(outcome->pictures));
+    return answer;
+}
+
 } // namespace
 
 std::vector<Command> bookCommands()
@@ -145,6 +182,12 @@ std::vector<Command> bookCommands()
             {},
             kBook,
             runVerify},
+        {"sample",
+            "FOLDER [--seed N] [--children N] [--photos N]",
+            "Makes an invented class: lists, pictures, and a book of them.",
+            kSampleOptions,
+            {QStringLiteral("FOLDER")},
+            runSample},
     };
 }
 

@@ -35,15 +35,15 @@ struct SampleOutcome {
     int pictures = 0;
 };
 
-// The invented sample class: its files in FOLDER, and a book in FOLDER/book gathered from them by
-// the same jobs a teacher would use. Pictures that are already there are not drawn again; a book
-// that is already there is made anew only when it is the sample's own.
+// The invented sample class: its lists and pictures in FOLDER, and a book in FOLDER/book gathered
+// from them by the same jobs a teacher would use. What the same wishes have made before stays,
+// with whatever was done to the book since; WrongUse where another book is in the way.
 struct SampleJob {
     QString folder;
     unsigned seed = 1;
     int children = 0; // 0 = the class as it is; otherwise this many
     int photos = 0; // 0 = as many as the class has
-    bool small = false; // small pictures, for tests
+    bool small = false; // a tenth of the camera's size each way, for tests
     Result<SampleOutcome> run(const JobRun& run) const;
 };
 
