@@ -1,9 +1,9 @@
-// wainscot [BOOK]: the editor.
+// wainscot [--light | --dark] [BOOK]: the editor.
 #include <QApplication>
+#include <QCommandLineParser>
 #include <QPalette>
 #include <QStyle>
 #include <QStyleFactory>
-#include <QTimer>
 #include <QToolTip>
 
 #include <memory>
@@ -19,9 +19,20 @@ int main(int argc, char** argv)
     QApplication::setApplicationName(QStringLiteral("wainscot"));
     QApplication::setApplicationDisplayName(QStringLiteral("Wainscot"));
     using namespace wainscot::ui;
+    QCommandLineParser parser;
+    parser.addPositionalArgument(QStringLiteral("book"), QStringLiteral("A book to open."));
+    const QCommandLineOption light(
+        QStringLiteral("light"), QStringLiteral("Light colours, whatever the system's are."));
+    const QCommandLineOption dark(
+        QStringLiteral("dark"), QStringLiteral("Dark colours, whatever the system's are."));
+    parser.addOptions({light, dark});
+    parser.addHelpOption();
+    parser.process(application);
     const std::unique_ptr<QStyle> usual(QStyleFactory::create(QStringLiteral("Fusion")));
     const QColor usualHighlight = usual->standardPalette().color(QPalette::Highlight);
-    setTokens(tokensFor(QApplication::palette(), usualHighlight));
+    setTokens(parser.isSet(dark)  ? darkTokens()
+            : parser.isSet(light) ? lightTokens()
+                                  : tokensFor(QApplication::palette(), usualHighlight));
     QApplication::setStyle(new WindowStyle);
     QApplication::setPalette(paletteFor(tokens()));
     QToolTip::setFont(interfaceFont(0.95));
@@ -30,8 +41,7 @@ int main(int argc, char** argv)
     MainWindow window;
     window.resize(1366, 768);
     window.show();
-    const QStringList arguments = QApplication::arguments();
-    if (arguments.size() > 1)
-        window.openBook(arguments.at(1));
+    if (const QStringList books = parser.positionalArguments(); !books.isEmpty())
+        window.openBook(books.first());
     return QApplication::exec();
 }

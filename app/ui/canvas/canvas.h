@@ -149,7 +149,7 @@ private:
     void paintMovedMarks(QPainter& painter);
     void paintHand(QPainter& painter, const RectMm& cell) const;
     void paintSigns(QPainter& painter) const;
-    void paintGoal(QPainter& painter, const RectMm& cell, bool words) const;
+    void paintGoal(QPainter& painter, const RectMm& cell, bool words, const QRect& dirty) const;
 
     PictureProvider& m_pictures;
     Preview m_preview;

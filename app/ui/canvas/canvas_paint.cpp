@@ -134,27 +134,27 @@ void Canvas::paintEvent(QPaintEvent* event)
     }
     if (!m_hasContent)
         return;
-    painter.setClipRegion(event->region());
+    // The toolkit itself clips to what is repainted.
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_trial)
         paintTrial(painter, event->region().boundingRect());
     else if (const CanvasPiece* piece = find(m_hand))
         paintHand(painter, piece->piece.cell);
     if (m_dropCell)
-        paintGoal(painter, *m_dropCell, true);
+        paintGoal(painter, *m_dropCell, true, event->region().boundingRect());
     paintSigns(painter);
 }
 
 void Canvas::paintTrial(QPainter& painter, const QRect& dirty)
 {
     if (m_mode == Mode::Move) {
-        paintGoal(painter, m_trial->cell, true);
+        paintGoal(painter, m_trial->cell, true, dirty);
         paintMovedMarks(painter);
         return;
     }
     paintMarks(painter, m_trialList, dirty);
     if (m_mode == Mode::Lift || m_mode == Mode::Resize)
-        paintGoal(painter, m_trial->cell, false);
+        paintGoal(painter, m_trial->cell, false, dirty);
     paintHand(painter, m_trial->cell);
 }
 
@@ -184,7 +184,7 @@ void Canvas::paintMovedMarks(QPainter& painter)
 }
 
 // Where the piece would go: a dashed field, its name "here", and the lines of its columns.
-void Canvas::paintGoal(QPainter& painter, const RectMm& cell, bool words) const
+void Canvas::paintGoal(QPainter& painter, const RectMm& cell, bool words, const QRect& dirty) const
 {
     const QRectF goal = m_view.toPx(cell);
     const QRectF paper = panelRect();
@@ -192,7 +192,7 @@ void Canvas::paintGoal(QPainter& painter, const RectMm& cell, bool words) const
     painter.setRenderHint(QPainter::Antialiasing, false);
     for (const double x : {goal.left(), goal.right()}) {
         painter.fillRect(
-            QRectF(x, paper.top(), 1, paper.height()).toRect(), QColor(138, 63, 107, 110));
+            QRectF(x, paper.top(), 1, paper.height()).toRect() & dirty, QColor(138, 63, 107, 110));
     }
     if (words) {
         const QSize size = goal.toAlignedRect().size();
@@ -257,7 +257,8 @@ void Canvas::paintSigns(QPainter& painter) const
             const Tokens paper = lightTokens();
             const QColor line = stop ? paper.stop : paper.look;
             const double side = scaled(20);
-            const QRectF sign(box.right() - side / 2, box.bottom() - side / 2, side, side);
+            // Mostly outside, so that it covers no face and no word.
+            const QRectF sign(box.right() - side / 4, box.bottom() - side / 2, side, side);
             painter.setPen(QPen(line, 1));
             painter.setBrush(stop ? paper.stopTint : paper.lookTint);
             painter.drawRoundedRect(sign, 3, 3);

@@ -71,6 +71,11 @@ int Note::heightFor(int width) const
     return m_column->heightForWidth(width - 2) + 2;
 }
 
+void Note::setScrolls(bool scrolls)
+{
+    m_area->setVerticalScrollBarPolicy(scrolls ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
+}
+
 void Note::addHead(const Piece& piece, const QString& second)
 {
     auto* row = new QHBoxLayout;

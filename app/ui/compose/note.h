@@ -21,6 +21,7 @@ public:
     // While something is moved: what would lie under it.
     void showTrial(const QStringList& underneath, const QString& what);
     [[nodiscard]] int heightFor(int width) const;
+    void setScrolls(bool scrolls); // when there is less room than it needs
     [[nodiscard]] QWidget* firstStop() const { return m_rover->stop(); }
 
 Q_SIGNALS:

@@ -129,7 +129,9 @@ void Stage::placeNote()
         m_editor->place(piece, rect().adjusted(air(2), air(2), -air(2), -air(2)));
     if (!shown)
         return;
-    const int high = qMin(m_note->heightFor(m_noteColumn.width()), m_noteColumn.height());
+    const int needed = m_note->heightFor(m_noteColumn.width()) + 4;
+    const int high = qMin(needed, m_noteColumn.height());
+    m_note->setScrolls(high < needed);
     const int top =
         qBound(m_noteColumn.top(), int(piece.top()) - scaled(40), m_noteColumn.bottom() + 1 - high);
     m_note->setGeometry(m_noteColumn.left(), top, m_noteColumn.width(), high);
