@@ -135,9 +135,12 @@ Result<> writeCameraFile(const QString& path, const QImage& upright, const Camer
     buffer.open(QIODevice::WriteOnly);
     const QByteArray format = QFileInfo(path).suffix().toLower().toLatin1();
     QImageWriter writer(&buffer, format == "tif" ? QByteArray("tiff") : format);
-    writer.setQuality(90);
     if (format == "tif")
         writer.setCompression(1); // LZW
+    else if (format == "png")
+        writer.setCompression(50); // of 100; the size hardly falls beyond, the time doubles
+    else
+        writer.setQuality(90);
     const QTransform turn = storedFromUpright(notes.orientation);
     const bool sideways = format == "jpg" && !turn.isIdentity();
     if (!writer.write(sideways ? upright.transformed(turn) : upright))

@@ -1,5 +1,6 @@
 #include "samples/invented.h"
 
+#include <QDate>
 #include <QStringList>
 
 #include <array>
@@ -112,7 +113,7 @@ InventedClass inventClass(unsigned seed, int children)
     Dice dice(seed);
     InventedClass made;
     made.childrenCsv = QStringLiteral("name,born,photo,first_name,words,work,photo_with_name\n");
-    made.quotesCsv = QStringLiteral("child,prompt,words\n");
+    made.quotesCsv = QStringLiteral("child,prompt,words,how,on\n");
     for (int i = 0; i < children; ++i) {
         // The number keeps names apart when the list of names has been through.
         QString name = QString::fromUtf8(kFirst[static_cast<std::size_t>(i) % kFirst.size()])
@@ -127,10 +128,14 @@ InventedClass inventClass(unsigned seed, int children)
         for (const char* prompt : kPrompts) {
             if (dice.below(12) == 0)
                 continue; // not asked yet
-            const QString words = dice.pick(kBegin) + QLatin1Char(' ') + dice.pick(kMiddle)
-                + QLatin1Char(' ') + dice.pick(kEnd);
-            made.quotesCsv += name + QLatin1Char(',') + QLatin1String(prompt) + QLatin1Char(',')
-                + words + QLatin1Char('\n');
+            // One statement for each throw: the order inside one is the compiler's.
+            const QString begin = dice.pick(kBegin);
+            const QString middle = dice.pick(kMiddle);
+            const QString end = dice.pick(kEnd);
+            const QDate on = QDate(2026, 11, 2).addDays(static_cast<qint64>(dice.below(4)));
+            made.quotesCsv +=
+                QStringLiteral("%1,%2,%3 %4 %5,said,%6\n")
+                    .arg(name, QLatin1String(prompt), begin, middle, end, on.toString(Qt::ISODate));
         }
     }
     return made;

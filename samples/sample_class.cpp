@@ -1,13 +1,12 @@
 #include "samples/sample_class.h"
 
-#include <QDir>
-#include <QFile>
-#include <QFileInfo>
-#include <QSaveFile>
-
+#include "core/base/csv.h"
 #include "samples/invented.h"
+#include "samples/made_files.h"
 #include "samples/sample_pictures.h"
 #include "samples/sample_texts.h"
+
+#include <QFile>
 
 // A static library's resources are taken in by name; the macro must stand outside any namespace.
 static void useResources()
@@ -19,100 +18,117 @@ namespace wainscot::samples {
 
 namespace {
 
-Result<> writeText(const QString& path, const QString& text)
-{
-    QSaveFile file(path);
-    const QByteArray bytes = text.toUtf8();
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-        return Error{ErrorCode::CannotWrite, path, file.errorString()};
-    return Done{};
-}
+const QString kFile = QStringLiteral("file");
+const QString kCaption = QStringLiteral("caption");
+const QString kChildren = QStringLiteral("children");
+const QString kKind = QStringLiteral("kind");
+const QString kBy = QStringLiteral("by");
 
-QString resource(const char* name)
+QByteArray resource(const char* name)
 {
     QFile file(QStringLiteral(":/samples/") + QLatin1String(name));
-    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
 
-// The rows of a photos.csv for the files there are, in the text's order.
-QString rowsFor(const QString& photosCsv, const std::vector<SamplePicture>& pictures)
+// One experience on its way into the folder.
+struct Part {
+    SampleExperience* experience = nullptr;
+    QString under; // "" or "drawing/", inside the sample folder
+    QString quotes; // text of quotes.csv
+    QByteArray photos; // text of the class's own photos.csv
+    std::vector<SamplePicture> pictures;
+};
+
+QString quoted(QString cell)
 {
-    QString kept;
-    const QStringList lines = photosCsv.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
-    for (const QString& line : lines) {
-        const QString file = line.section(QLatin1Char(','), 0, 0);
-        bool wanted = kept.isEmpty(); // the header
-        for (const SamplePicture& picture : pictures)
-            wanted = wanted || picture.file == file;
-        if (wanted)
-            kept += line + QLatin1Char('\n');
-    }
-    for (const SamplePicture& picture : pictures) {
-        if (!photosCsv.contains(picture.file))
-            kept += picture.file + QStringLiteral(",,none,photo,\n");
-    }
-    return kept;
+    if (cell.contains(QLatin1Char(',')) || cell.contains(QLatin1Char('"')))
+        return QLatin1Char('"') + cell.replace(QLatin1Char('"'), QStringLiteral("\"\""))
+            + QLatin1Char('"');
+    return cell;
 }
 
-// Pictures stay only if the same wish made them.
-bool madeBefore(const QString& folder, const QString& wishText)
+// The children of the usual class stand in the pictures; in an invented class others take their
+// places, and where there are too few, nobody does.
+QString peopleIn(const QString& cell, const QStringList& usual, const QStringList& invented)
 {
-    QFile file(folder + QStringLiteral("/.made"));
-    return file.open(QIODevice::ReadOnly) && QString::fromUtf8(file.readAll()) == wishText;
+    const auto at = usual.indexOf(cell);
+    if (at < 0 || invented == usual)
+        return cell;
+    return at < invented.size() ? invented[at] : QStringLiteral("none");
 }
 
-Result<> makePictures(const QString& folder,
-    const std::vector<SamplePicture>& pictures,
+QStringList namesIn(const QByteArray& childrenCsv)
+{
+    QStringList names;
+    if (const auto table = parseCsv(childrenCsv, QStringLiteral("children.csv"))) {
+        for (const CsvRow& row : table->rows)
+            names.append(row.cell(QStringLiteral("name")));
+    }
+    return names;
+}
+
+// A row for each picture there is. A further picture of a scene says who and what it shows, but
+// nobody has written a caption for it.
+Result<QString> photoRows(const Part& part, const QStringList& usual, const QStringList& names)
+{
+    const auto table = parseCsv(part.photos, QStringLiteral("photos.csv"));
+    if (!table)
+        return table.error();
+    QHash<QString, CsvRow> byFile;
+    for (const CsvRow& row : table->rows)
+        byFile.insert(row.cell(kFile), row);
+    QString text = table->columns.join(QLatin1Char(',')) + QLatin1Char('\n');
+    for (const SamplePicture& picture : part.pictures) {
+        const CsvRow row = byFile.value(picture.like.isEmpty() ? picture.file : picture.like);
+        const QStringList cells{picture.file,
+            picture.like.isEmpty() ? row.cell(kCaption) : QString(),
+            peopleIn(row.cell(kChildren), usual, names),
+            row.cell(kKind),
+            row.cell(kBy)};
+        for (int i = 0; i < cells.size(); ++i)
+            text += quoted(cells[i]) + QLatin1Char(i + 1 < cells.size() ? ',' : '\n');
+    }
+    return text;
+}
+
+Result<> makePictures(MadeFiles& made,
+    const Part& part,
     const Wish& wish,
     const OnProgress& onProgress,
     const std::atomic<bool>* cancel)
 {
-    const QString wishText =
-        QStringLiteral("form 1, seed %1, %2").arg(wish.seed).arg(wish.small ? 1 : 0);
-    const bool keep = madeBefore(folder, wishText);
-    if (const auto noted = writeText(folder + QStringLiteral("/.made"), wishText); !noted)
-        return noted.error();
+    QStringList wanted{part.under + QStringLiteral("pictures/photos.csv")};
     int done = 0;
-    for (const SamplePicture& picture : pictures) {
+    for (const SamplePicture& picture : part.pictures) {
         if (cancel != nullptr && cancel->load())
-            return Error{ErrorCode::Cancelled, folder, {}};
+            return Error{ErrorCode::Cancelled, made.pathOf(part.under), {}};
         if (onProgress)
-            onProgress(picture.file, done, static_cast<int>(pictures.size()));
+            onProgress(picture.file, done, static_cast<int>(part.pictures.size()));
         ++done;
-        const QString path = folder + QLatin1Char('/') + picture.file;
-        if (keep && QFileInfo(path).size() > 0)
-            continue;
-        if (const auto written = makePicture(path, picture, wish.small); !written)
-            return written.error();
+        wanted.append(part.under + QStringLiteral("pictures/") + picture.file);
+        const auto put = made.putMade(wanted.back(),
+            recipeOf(picture, wish),
+            [&](const QString& path) { return makePicture(path, picture, wish); });
+        if (!put)
+            return put;
     }
-    return Done{};
+    return made.removeOthers(part.under + QStringLiteral("pictures"), wanted);
 }
 
-Result<> writeLists(const QString& folder, const Wish& wish, SampleClass& sample)
+// The lists of a part, and where they are.
+Result<> writeLists(
+    MadeFiles& made, const Part& part, const QStringList& usual, const QStringList& names)
 {
-    QString children = resource("children.csv");
-    QString quotes = resource("quotes.csv");
-    if (wish.children) {
-        const InventedClass invented = inventClass(wish.seed, *wish.children);
-        children = invented.childrenCsv;
-        quotes = invented.quotesCsv;
-        sample.experiences.resize(1); // the drawing belongs to a child of the usual class
-        sample.stars.clear();
-    }
-    sample.childrenFile = folder + QStringLiteral("/children.csv");
-    if (const auto written = writeText(sample.childrenFile, children); !written)
-        return written.error();
-    SampleExperience& puddle = sample.experiences.front();
-    puddle.quotesFile = folder + QStringLiteral("/quotes.csv");
-    puddle.picturesFolder = folder + QStringLiteral("/pictures");
-    if (const auto written = writeText(puddle.quotesFile, quotes); !written)
-        return written.error();
-    if (sample.experiences.size() < 2)
-        return Done{};
-    SampleExperience& drawing = sample.experiences.back();
-    drawing.quotesFile = folder + QStringLiteral("/drawing/quotes.csv");
-    drawing.picturesFolder = folder + QStringLiteral("/drawing/pictures");
-    return writeText(drawing.quotesFile, resource("drawing_quotes.csv"));
+    const QString quotes = part.under + QStringLiteral("quotes.csv");
+    const QString photos = part.under + QStringLiteral("pictures/photos.csv");
+    const auto rows = photoRows(part, usual, names);
+    if (!rows)
+        return rows.error();
+    part.experience->quotesFile = made.pathOf(quotes);
+    part.experience->picturesFolder = made.pathOf(part.under + QStringLiteral("pictures"));
+    if (const auto put = made.putText(quotes, part.quotes); !put)
+        return put;
+    return made.putText(photos, *rows);
 }
 
 } // namespace
@@ -123,26 +139,39 @@ Result<SampleClass> writeSample(const QString& folder,
     const std::atomic<bool>* cancel)
 {
     useResources();
-    for (const char* part : {"/pictures", "/drawing/pictures"}) {
-        if (!QDir().mkpath(folder + QLatin1String(part)))
-            return Error{ErrorCode::CannotWrite, folder, {}};
-    }
+    auto made = MadeFiles::openIn(folder);
+    if (!made)
+        return made.error();
     SampleClass sample = sampleTexts();
-    if (const auto written = writeLists(folder, wish, sample); !written)
-        return written.error();
-    const std::vector<SamplePicture> pictures = puddlePictures(wish);
-    for (const SampleExperience& telling : sample.experiences) {
-        const bool first = telling.quotesFile == sample.experiences.front().quotesFile;
-        const std::vector<SamplePicture> wanted = first ? pictures : drawingPictures(wish);
-        const QString rows = rowsFor(resource(first ? "photos.csv" : "drawing_photos.csv"), wanted);
-        if (const auto listed =
-                writeText(telling.picturesFolder + QStringLiteral("/photos.csv"), rows);
-            !listed)
-            return listed.error();
-        if (const auto made =
-                makePictures(telling.picturesFolder, wanted, wish, onProgress, cancel);
-            !made)
-            return made.error();
+    QByteArray children = resource("children.csv");
+    const QStringList usual = namesIn(children);
+    QString quotes = QString::fromUtf8(resource("quotes.csv"));
+    if (wish.children) {
+        const InventedClass invented = inventClass(wish.seed, *wish.children);
+        children = invented.childrenCsv.toUtf8();
+        quotes = invented.quotesCsv;
+        sample.experiences.resize(1); // the drawing belongs to a child of the usual class
+        sample.stars.clear();
+        sample.meetings.clear(); // they speak of the usual children
+    }
+    std::vector<Part> parts{
+        {&sample.experiences.front(), {}, quotes, resource("photos.csv"), puddlePictures(wish)}};
+    if (sample.experiences.size() > 1) {
+        parts.push_back({&sample.experiences.back(),
+            QStringLiteral("drawing/"),
+            QString::fromUtf8(resource("drawing_quotes.csv")),
+            resource("drawing_photos.csv"),
+            drawingPictures(wish)});
+    }
+    const QString childrenFile = QStringLiteral("children.csv");
+    sample.childrenFile = made->pathOf(childrenFile);
+    if (const auto put = made->putText(childrenFile, QString::fromUtf8(children)); !put)
+        return put.error();
+    for (const Part& part : parts) {
+        if (const auto put = writeLists(*made, part, usual, namesIn(children)); !put)
+            return put.error();
+        if (const auto put = makePictures(*made, part, wish, onProgress, cancel); !put)
+            return put.error();
     }
     return sample;
 }

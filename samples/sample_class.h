@@ -16,7 +16,7 @@
 namespace wainscot::samples {
 
 struct Wish {
-    unsigned seed = 1;
+    unsigned seed = 1; // another one draws other pictures and invents another class; 1 or more
     std::optional<int> children; // nothing = the class of fourteen with its own words
     std::optional<int> photos; // nothing = all of the class's pictures
     bool small = false; // a tenth of the camera's size each way, for tests
@@ -68,7 +68,10 @@ struct SampleClass {
 using OnProgress = std::function<void(const QString& doing, int done, int of)>;
 
 // Writes the class into a folder: children.csv, quotes.csv, pictures/ with photos.csv, and the same
-// for the drawing in drawing/. Pictures already made with the same wish are left as they are.
+// for the drawing in drawing/. What the same wish made before stays: lists with whatever was
+// changed in them since, pictures unless they were damaged. Refused when a file of that name is
+// there that is not the sample's, CannotWrite, Cancelled (between two pictures; the next call goes
+// on from there).
 Result<SampleClass> writeSample(const QString& folder,
     const Wish& wish,
     const OnProgress& onProgress = {},

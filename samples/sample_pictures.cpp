@@ -17,15 +17,17 @@ struct Shot {
     bool zoned = true; // the camera knew its offset from UTC
 };
 
-constexpr int kFurtherSmaller =
-    4; // further pictures, beyond the class's own, are this much smaller
+constexpr int kMakerForm = 2; // goes up when the same recipe no longer gives the same picture
+constexpr double kFurtherScale = 0.25; // further pictures, beyond the class's own, are smaller
+constexpr double kSmallScale = 0.1;
+constexpr std::uint32_t kSeedStep = 1000; // from one seed of a class or a picture to the next
 
 // Monday to Thursday in the order the day went. A phone held upright stores its pictures sideways.
 constexpr Shot kShots[] = {
     {"chalk_shrinking.jpg", 4, 9, 45},
     {"chalk_day1.jpg", 2, 10, 40},
     {"string_around.jpg", 3, 10, 5},
-    {"jar_row.jpg", 4, 13, 20},
+    {"wet_hands.jpg", 4, 10, 20},
     {"puddle_gone.jpg", 5, 10, 2},
     {"drawing_puddle_arrows.png", 0, 0, 0},
     {"rubber_boots.jpg", 2, 10, 55, 6},
@@ -37,6 +39,7 @@ constexpr Shot kShots[] = {
     {"snail_on_stone.jpg", 3, 11, 30, 3},
     {"drawing_umbrella.jpg", 0, 0, 0},
     {"jug_and_funnel.jpg", 4, 13, 5},
+    {"jar_row.jpg", 5, 13, 20},
     {"window_drops.jpg", 4, 12, 45, 6},
     {"drawing_yard_map.jpg", 0, 0, 0},
     {"cloud_over_roofs.jpg", 5, 10, 20},
@@ -61,6 +64,18 @@ SamplePicture fromShot(const Shot& shot)
     return picture;
 }
 
+double scaleOf(const SamplePicture& picture, const Wish& wish)
+{
+    return picture.scale * (wish.small ? kSmallScale : 1.0);
+}
+
+// What is added to the catalogue's seed. The three chalk pictures have the same one there, so they
+// show the same puddle whatever the seed.
+std::uint32_t seedOf(const SamplePicture& picture, const Wish& wish)
+{
+    return picture.seed + kSeedStep * (wish.seed - 1u);
+}
+
 const Entry* sceneByName(const QString& name)
 {
     const auto& all = catalogue();
@@ -82,8 +97,9 @@ std::vector<SamplePicture> puddlePictures(const Wish& wish)
     for (std::size_t i = own; i < wanted; ++i) {
         SamplePicture further = pictures[i % own];
         further.file = QStringLiteral("further_%1.jpg").arg(i + 1, 5, 10, QLatin1Char('0'));
-        further.seed = wish.seed * 1000u + static_cast<std::uint32_t>(i);
-        further.scale = 1.0 / kFurtherSmaller;
+        further.like = pictures[i % own].file;
+        further.seed += kSeedStep * static_cast<std::uint32_t>(i / own) * 7;
+        further.scale = kFurtherScale;
         if (further.notes.taken)
             further.notes.taken = further.notes.taken->addSecs(static_cast<qint64>(i) * 47);
         pictures.push_back(further);
@@ -102,15 +118,27 @@ std::vector<SamplePicture> drawingPictures(const Wish& wish)
     return {cloud};
 }
 
-Result<> makePicture(const QString& path, const SamplePicture& picture, bool small)
+QString recipeOf(const SamplePicture& picture, const Wish& wish)
+{
+    const CameraNotes& notes = picture.notes;
+    return QStringLiteral("form %1, %2 seed %3 scale %4 turned %5 taken %6 zone %7")
+        .arg(kMakerForm)
+        .arg(picture.scene)
+        .arg(seedOf(picture, wish))
+        .arg(scaleOf(picture, wish))
+        .arg(notes.orientation)
+        .arg(notes.taken ? notes.taken->toString(Qt::ISODate) : QStringLiteral("never"))
+        .arg(notes.offsetMinutes ? QString::number(*notes.offsetMinutes) : QStringLiteral("none"));
+}
+
+Result<> makePicture(const QString& path, const SamplePicture& picture, const Wish& wish)
 {
     const Entry* entry = sceneByName(picture.scene);
     if (entry == nullptr)
         return Error{ErrorCode::Internal, picture.scene, QStringLiteral("no such scene")};
-    const double scale = picture.scale * (small ? 0.1 : 1.0);
-    const QSize size = (QSizeF(entry->size) * scale).toSize();
-    const std::uint32_t seed = picture.seed == 0 ? entry->seed : picture.seed;
-    return writeCameraFile(path, entry->make(size, seed), picture.notes);
+    const QSize size = (QSizeF(entry->size) * scaleOf(picture, wish)).toSize();
+    return writeCameraFile(
+        path, entry->make(size, entry->seed + seedOf(picture, wish)), picture.notes);
 }
 
 } // namespace wainscot::samples

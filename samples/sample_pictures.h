@@ -10,7 +10,8 @@ namespace wainscot::samples {
 struct SamplePicture {
     QString file; // its ending says the format
     QString scene; // name in the catalogue
-    std::uint32_t seed = 0; // 0 = the catalogue's own
+    QString like; // a further picture: the file of the class's own picture of that scene
+    std::uint32_t seed = 0; // added to the catalogue's own
     double scale = 1; // of the camera's size
     CameraNotes notes;
 };
@@ -19,6 +20,9 @@ struct SamplePicture {
 [[nodiscard]] std::vector<SamplePicture> puddlePictures(const Wish& wish);
 [[nodiscard]] std::vector<SamplePicture> drawingPictures(const Wish& wish);
 
-Result<> makePicture(const QString& path, const SamplePicture& picture, bool small);
+// Everything the file's bytes follow from, as one line.
+[[nodiscard]] QString recipeOf(const SamplePicture& picture, const Wish& wish);
+
+Result<> makePicture(const QString& path, const SamplePicture& picture, const Wish& wish);
 
 } // namespace wainscot::samples

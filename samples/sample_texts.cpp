@@ -80,11 +80,12 @@ std::vector<PictureNote> notes()
         return PictureNote{QString::fromLatin1(file), count, part};
     };
     return {
-        note("chalk_shrinking.jpg", 3, RectFraction{.06, .18, .86, .78}),
-        note("chalk_day1.jpg", 2, RectFraction{.05, .24, .87, .68}),
-        note("string_around.jpg", 2, RectFraction{.06, .2, .86, .7}),
-        note("puddle_gone.jpg", 2, RectFraction{.06, .18, .86, .78}),
-        note("jar_row.jpg", 2, std::nullopt),
+        note("chalk_shrinking.jpg", 3, RectFraction{.05, .2, .88, .7}),
+        note("chalk_day1.jpg", 2, RectFraction{.04, .25, .89, .58}),
+        note("string_around.jpg", 2, RectFraction{.06, .22, .84, .68}),
+        note("puddle_gone.jpg", 2, RectFraction{.05, .19, .88, .7}),
+        note("wet_hands.jpg", 2, RectFraction{.11, .25, .85, .37}),
+        note("jar_row.jpg", 1, RectFraction{.06, .25, .9, .45}),
         note("cloud_over_roofs.jpg", 1, std::nullopt),
         note("jug_and_funnel.jpg", 1, std::nullopt),
     };

@@ -24,6 +24,7 @@ const std::vector<Entry>& catalogue()
         {"jug_and_funnel", wide, 28, jugAndFunnel},
         {"snail_on_stone", wide, 29, snailOnStone},
         {"sieve_on_sand", wide, 30, sieveOnSand},
+        {"wet_hands", wide, 32, wetHands},
         {"yard_panorama", {7680, 2560}, 31, yardPanorama},
         {"drawing_sun_photo", wide, 57, drawingSunDrinks},
         {"drawing_puddle_arrows", a4wide, 51, drawingPuddleArrows},

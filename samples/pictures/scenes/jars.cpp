@@ -1,4 +1,4 @@
-// Five jars on a window sill, each with less water, tape marks and letters.
+// Four jars on a window sill, one for each day, the last one empty; tape marks and letters.
 // Jars are traced exactly: outer wall, inner wall, water as a solid lens.
 #include <QPainter>
 #include <array>
@@ -64,12 +64,13 @@ public:
     {
         const QImage garden = paintGarden(seed);
         m_garden = textureFromImage(garden, Texture::Edge::Clamp);
-        static const char* const days[] = {"MO", "TU", "WE", "TH", "FR"};
+        static const char* const days[] = {"MO", "TU", "WE", "TH"};
+        static constexpr float kLevels[] = {0.118f, 0.083f, 0.043f, kBase};
         for (size_t i = 0; i < m_jars.size(); ++i) {
             Rng rng(seed + 10u * std::uint32_t(i));
-            m_jars[i] = {-0.245f + 0.1225f * float(i) + rng.range(-0.006f, 0.006f),
+            m_jars[i] = {-0.186f + 0.124f * float(i) + rng.range(-0.006f, 0.006f),
                 rng.range(-0.008f, 0.008f),
-                0.118f - 0.021f * float(i),
+                kLevels[i],
                 rng.range(-0.25f, 0.25f)};
             m_tapes.push_back(textureFromImage(
                 paintTape(QString::fromLatin1(days[i]), seed + 70u + std::uint32_t(i)),
@@ -341,7 +342,7 @@ private:
     }
 
     std::uint32_t m_seed;
-    std::array<Jar, 5> m_jars{};
+    std::array<Jar, 4> m_jars{};
     std::vector<Texture> m_tapes;
     Texture m_garden;
 };
@@ -351,7 +352,7 @@ private:
 QImage jarRow(QSize size, std::uint32_t seed)
 {
     const JarScene scene(seed);
-    Camera camera{{-0.07f, -0.63f, 0.165f}, {-0.006f, 0.0f, 0.060f}, 54, -0.8f};
+    Camera camera{{-0.07f, -0.63f, 0.165f}, {-0.006f, 0.0f, 0.060f}, 48, -0.8f};
     const LightBuffer buffer = traceScene(
         camera, size.width(), size.height(), 2, [&](const Ray& r) { return scene.shade(r); });
     Film film;

@@ -24,5 +24,6 @@ QImage jarRow(QSize size, std::uint32_t seed);
 QImage jugAndFunnel(QSize size, std::uint32_t seed);
 QImage snailOnStone(QSize size, std::uint32_t seed);
 QImage sieveOnSand(QSize size, std::uint32_t seed);
+QImage wetHands(QSize size, std::uint32_t seed);
 
 } // namespace wainscot::samples
