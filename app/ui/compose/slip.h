@@ -12,7 +12,7 @@ namespace wainscot::ui {
 class DrawerEntry : public QAbstractButton {
     Q_OBJECT
 public:
-    DrawerEntry(DrawerItem item, QWidget* parent = nullptr);
+    explicit DrawerEntry(DrawerItem item, QWidget* parent = nullptr);
     [[nodiscard]] DrawerItem item() const { return m_item; }
 
     // Where it is used ("on panel 2") and why it may not hang here; the reason is the tooltip.

@@ -18,7 +18,7 @@ class PlaceNail : public QAbstractButton {
     Q_OBJECT
 public:
     enum class Nail { Untouched, InWork, NothingMissing };
-    PlaceNail(const QString& name, QWidget* parent = nullptr);
+    explicit PlaceNail(const QString& name, QWidget* parent = nullptr);
     void setLine(const QString& line, Nail nail);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

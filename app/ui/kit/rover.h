@@ -21,7 +21,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    void putStopOn(QWidget* member);
+    void putStopOn(QWidget* stop);
     bool moveFrom(int index, int key);
     QVector<QPointer<QWidget>> m_members;
 };
