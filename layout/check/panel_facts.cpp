@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace wainscot::check {
@@ -148,19 +149,29 @@ private:
     std::vector<TextLine> m_lines;
 };
 
-// In a quote the largest letters are the child's; what is clearly smaller is the name below.
+// In a quote the largest letters are the child's; what is clearly smaller is the name below. Where
+// the child's script has no H to measure, every line that has one is the name.
 void setUses(PanelFacts& facts)
 {
     std::map<PieceId, Mm> largest;
-    for (const TextLine& line : facts.lines)
+    std::set<PieceId> otherScript;
+    for (const TextLine& line : facts.lines) {
         largest[line.piece] = std::max(largest[line.piece], line.cap);
+        if (line.cap <= Mm(0))
+            otherScript.insert(line.piece);
+    }
+    const auto isName = [&](const TextLine& line) {
+        if (otherScript.count(line.piece) > 0)
+            return line.cap > Mm(0);
+        return line.cap < 0.9 * largest[line.piece];
+    };
     for (TextLine& line : facts.lines) {
         switch (line.kind) {
         case PieceKind::Title:
             line.use = Use::Title;
             break;
         case PieceKind::Quote:
-            line.use = line.cap < 0.9 * largest[line.piece] ? Use::Small : Use::Voice;
+            line.use = isName(line) ? Use::Small : Use::Voice;
             break;
         case PieceKind::Label:
         case PieceKind::Credits:

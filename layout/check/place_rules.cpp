@@ -35,12 +35,12 @@ double offLines(Mm place, Mm first, Mm step)
     return std::abs((place - first - steps * step).value());
 }
 
-// A quote may be moved in by a gutter, to make room for its hanging mark.
+// A quote may be moved in by a gutter, to make room for its hanging mark, and its credits with it.
 double offColumns(const ClearedPiece& piece, const Grid& grid)
 {
     const Mm step = grid.column + grid.gutter;
     const double plain = offLines(piece.cell.x, grid.margin, step);
-    if (piece.kind != PieceKind::Quote)
+    if (piece.kind != PieceKind::Quote && piece.kind != PieceKind::Credits)
         return plain;
     return std::min(plain, offLines(piece.cell.x, grid.margin + grid.gutter, step));
 }
@@ -220,11 +220,16 @@ void checkTints(const PanelFacts& panel, Notebook& notes)
 void checkWhite(const PanelFacts& panel, Notebook& notes)
 {
     double touched = 0;
-    for (const PictureFact& picture : panel.pictures)
-        touched += picture.place.areaMm2();
     for (const FillFact& fill : panel.fills) {
         if (isTint(fill, panel.style))
             touched += fill.rect.areaMm2();
+    }
+    for (const PictureFact& picture : panel.pictures) {
+        const bool onMat =
+            std::any_of(panel.fills.begin(), panel.fills.end(), [&](const FillFact& fill) {
+                return fill.piece == picture.piece && fill.rect.contains(picture.place.topLeft());
+            });
+        touched += onMat ? 0 : picture.place.areaMm2();
     }
     // Letters leave most of their line untouched: about a quarter of the cap band is ink.
     for (const TextLine& line : panel.lines)

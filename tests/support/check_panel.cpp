@@ -1,4 +1,4 @@
-#include "support/check_panel.h"
+#include "tests/support/check_panel.h"
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 #include "layout/check/check.h"
 #include "layout/typeset/faces.h"
 #include "layout/typeset/typesetter.h"
-#include "support/check_panel.h"
+#include "tests/support/check_panel.h"
 
 #include <gmock/gmock.h>
 

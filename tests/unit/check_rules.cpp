@@ -1,7 +1,7 @@
 // Every rule of the check: the good panel passes it, and a panel with one thing spoiled does not.
 #include "layout/check/check.h"
 #include "layout/check/limits.h"
-#include "support/check_panel.h"
+#include "tests/support/check_panel.h"
 
 #include <gmock/gmock.h>
 

@@ -1,0 +1,3 @@
+wainscot_test(jobs_unit unit
+  SOURCES unit/jobs_arrange.cpp unit/jobs_gather.cpp unit/jobs_photos.cpp support/class_book.cpp
+  LINK app_jobs)
