@@ -1,8 +1,9 @@
 #include "layout/paper/document_metadata.h"
 
+#include "layout/paper/qpdf.h"
+
 #include <array>
 #include <lcms2.h>
-#include <qpdf/QPDFObjectHandle.hh>
 #include <stdexcept>
 #include <string>
 

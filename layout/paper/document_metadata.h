@@ -2,10 +2,10 @@
 // else: no program, no person, no path.
 #pragma once
 
+#include "layout/paper/qpdf.h"
+
 #include <QDateTime>
 #include <QString>
-
-#include <qpdf/QPDF.hh>
 
 namespace wainscot::pdf {
 

@@ -2,9 +2,7 @@
 #pragma once
 
 #include "layout/paper/font_face.h"
-
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFObjectHandle.hh>
+#include "layout/paper/qpdf.h"
 
 namespace wainscot::pdf {
 

@@ -54,7 +54,7 @@ std::string widthArray(const FontFace& face)
     return widths + (open ? "] ]" : "]");
 }
 
-Handle descriptor(QPDF& file, const FontFace& face, const std::string& name, Handle program)
+Handle descriptor(QPDF& file, const FontFace& face, const std::string& name, const Handle& program)
 {
     const FaceMeasures m = face.measures();
     const bool leans = m.italicAngle != 0;

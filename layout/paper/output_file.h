@@ -1,9 +1,9 @@
 // The file a PDF is written to: whole under its name, or not at all.
 #pragma once
 
-#include <QSaveFile>
+#include "layout/paper/qpdf.h"
 
-#include <qpdf/Pipeline.hh>
+#include <QSaveFile>
 
 #include <functional>
 #include <stdexcept>

@@ -64,9 +64,10 @@ std::string PageContent::y(Mm onPanel) const
     return points(m_media.height - m_origin.y - onPanel);
 }
 
-std::string PageContent::box(const RectMm& r) const
+std::string PageContent::box(const RectMm& onPanel) const
 {
-    return x(r.x) + " " + y(r.bottom()) + " " + points(r.width) + " " + points(r.height);
+    return x(onPanel.x) + " " + y(onPanel.bottom()) + " " + points(onPanel.width) + " "
+        + points(onPanel.height);
 }
 
 void PageContent::addElements(const DisplayList& list)

@@ -3,8 +3,7 @@
 #include "layout/paper/document_metadata.h"
 #include "layout/paper/output_file.h"
 #include "layout/paper/pdf_syntax.h"
-
-#include <qpdf/QPDFWriter.hh>
+#include "layout/paper/qpdf.h"
 
 namespace wainscot::pdf {
 
@@ -61,7 +60,7 @@ PaperOptions completed(PaperOptions options, const DisplayList& first)
 PdfFile::PdfFile(const PaperOptions& options,
     const PicturePlan& plan,
     const std::vector<BakedPicture>& pictures,
-    std::shared_ptr<Spool> spool)
+    const std::shared_ptr<Spool>& spool)
     : m_options(options)
     , m_plan(plan)
     , m_fonts(m_pdf)

@@ -6,11 +6,10 @@
 #include "layout/paper/page_content.h"
 #include "layout/paper/pdf_writer.h"
 #include "layout/paper/picture_baker.h"
+#include "layout/paper/qpdf.h"
 #include "layout/paper/sheets.h"
 #include "layout/paper/structure_tree.h"
 #include "layout/typeset/display_list.h"
-
-#include <qpdf/QPDF.hh>
 
 #include <functional>
 #include <memory>
@@ -25,7 +24,7 @@ public:
     PdfFile(const PaperOptions& options,
         const PicturePlan& plan,
         const std::vector<BakedPicture>& pictures,
-        std::shared_ptr<Spool> spool);
+        const std::shared_ptr<Spool>& spool);
 
     // A tagged page with its boxes, bleed and crop marks. `several`: the file has more than one, so
     // that each is a section of the document.

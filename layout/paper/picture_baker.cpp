@@ -1,12 +1,13 @@
 #include "layout/paper/picture_baker.h"
 
+#include "layout/paper/qpdf.h"
+
 #include <QFileInfo>
 
 #include <algorithm>
 #include <condition_variable>
 #include <mutex>
 #include <optional>
-#include <qpdf/Pipeline.hh>
 #include <stdexcept>
 #include <thread>
 
@@ -72,6 +73,7 @@ public:
     {
         m_working = workers;
         std::vector<std::thread> threads;
+        threads.reserve(static_cast<std::size_t>(workers));
         for (int i = 0; i < workers; ++i)
             threads.emplace_back([this] { work(); });
         waitAndTell(watch);
@@ -215,7 +217,7 @@ Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
     return Bench(plan, source, targetPath, spool).run(useful, watch);
 }
 
-Handle imageObject(QPDF& file, const BakedPicture& picture, std::shared_ptr<Spool> spool)
+Handle imageObject(QPDF& file, const BakedPicture& picture, const std::shared_ptr<Spool>& spool)
 {
     Handle stream = Handle::newStream(&file);
     Handle dict = stream.getDict();
@@ -226,8 +228,7 @@ Handle imageObject(QPDF& file, const BakedPicture& picture, std::shared_ptr<Spoo
     dict.replaceKey("/BitsPerComponent", Handle::newInteger(8));
     dict.replaceKey(
         "/ColorSpace", Handle::newName(picture.components == 1 ? "/DeviceGray" : "/DeviceRGB"));
-    const auto provider =
-        std::make_shared<SpoolProvider>(std::move(spool), picture.offset, picture.length);
+    const auto provider = std::make_shared<SpoolProvider>(spool, picture.offset, picture.length);
     stream.replaceStreamData(provider, Handle::newName("/DCTDecode"), Handle::newNull());
     return stream;
 }

@@ -4,11 +4,9 @@
 
 #include "layout/paper/pdf_writer.h"
 #include "layout/paper/picture_plan.h"
+#include "layout/paper/qpdf.h"
 
 #include <QTemporaryFile>
-
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFObjectHandle.hh>
 
 #include <memory>
 #include <vector>
@@ -47,6 +45,6 @@ Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
 
 // An image object that reads its data from the spool when the file is written.
 [[nodiscard]] QPDFObjectHandle imageObject(
-    QPDF& file, const BakedPicture& picture, std::shared_ptr<Spool> spool);
+    QPDF& file, const BakedPicture& picture, const std::shared_ptr<Spool>& spool);
 
 } // namespace wainscot::pdf

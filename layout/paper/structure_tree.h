@@ -3,11 +3,9 @@
 #pragma once
 
 #include "core/base/geometry.h"
+#include "layout/paper/qpdf.h"
 
 #include <QString>
-
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFObjectHandle.hh>
 
 #include <optional>
 #include <string>
