@@ -98,8 +98,13 @@ Answer answerFor(const ArrangeOutcome& outcome)
         {QStringLiteral("pieces"), static_cast<int>(outcome.pieces.size())},
         {QStringLiteral("left_out"), cli::toJson(outcome.leftOut)},
         {QStringLiteral("arrangement"), places}};
-    for (const LeftOut& left : outcome.leftOut)
-        answer.notes.append(left.why);
+    for (std::size_t i = 0; i < outcome.refused; ++i)
+        answer.notes.append(outcome.leftOut[i].why);
+    if (const std::size_t rest = outcome.leftOut.size() - outcome.refused; rest > 0) {
+        answer.notes.append(
+            QStringLiteral("%1 more quotes and pictures found no room; --json lists them.")
+                .arg(rest));
+    }
     for (const QString& wish : outcome.droppedWishes)
         answer.notes.append(wish);
     answer.lines.append(

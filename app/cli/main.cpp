@@ -17,10 +17,19 @@ extern "C" void onInterrupt(int /*signal*/)
     stopped.store(true);
 }
 
+// Where no desktop session runs, Qt remarks that a folder for it is missing; the command line needs
+// none, so that a person need not read it.
+void passOn(QtMsgType type, const QMessageLogContext& context, const QString& message)
+{
+    if (!message.startsWith(QLatin1String("QStandardPaths: XDG_RUNTIME_DIR")))
+        std::fprintf(stderr, "%s\n", qPrintable(qFormatLogMessage(type, context, message)));
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
+    qInstallMessageHandler(passOn);
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
     const QGuiApplication application(argc, argv);

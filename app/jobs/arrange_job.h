@@ -24,7 +24,8 @@ struct ArrangeOutcome {
     Display display;
     int panels = 0;
     std::vector<ArrangedPiece> pieces;
-    std::vector<LeftOut> leftOut; // refused by permission, or not placed for room
+    std::vector<LeftOut> leftOut; // refused by permission first, then not placed for room
+    std::size_t refused = 0; // how many of them permission refused
     std::vector<QString> droppedWishes; // of the plan, each with its reason
     Edit edit; // to be performed by the caller
 };

@@ -254,6 +254,7 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
             outcome.droppedWishes.push_back(QString::fromStdString(wish));
     }
     outcome.leftOut = leftOut(material);
+    outcome.refused = material.refused.size();
     fillEdit(outcome);
     return outcome;
 }

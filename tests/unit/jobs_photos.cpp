@@ -56,8 +56,9 @@ protected:
             m_store->picturesFolder(),
             std::nullopt};
         auto outcome = job.run(m_store->book(), {});
-        if (outcome)
+        if (outcome) {
             EXPECT_TRUE(m_store->history().perform(outcome->edit).ok());
+        }
         return outcome;
     }
 
