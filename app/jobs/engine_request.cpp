@@ -13,10 +13,12 @@ namespace {
 static_assert(static_cast<int>(engine::Kind::Credits) == static_cast<int>(PieceKind::Credits));
 static_assert(static_cast<int>(engine::Kind::Quote) == static_cast<int>(PieceKind::Quote));
 
-// A marked part needs its own room and three percent of air on each side.
-double keepAtLeast(double usual, double marked)
+// A marked part needs its own room and three percent of air on each side. With it safe, more of the
+// rest may go than from a picture of which nobody has said what matters.
+constexpr double kLeastKeptAroundMark = 0.55;
+double keepAround(double marked)
 {
-    return std::min(1.0, std::max(usual, marked + 0.06));
+    return std::min(1.0, std::max(kLeastKeptAroundMark, marked + 0.06));
 }
 
 engine::PictureShape shapeOf(const ClearedPiece& piece)
@@ -27,8 +29,8 @@ engine::PictureShape shapeOf(const ClearedPiece& piece)
         shape.keepWidth = 1;
         shape.keepHeight = 1;
     } else if (piece.picture->mustStay) {
-        shape.keepWidth = keepAtLeast(shape.keepWidth, piece.picture->mustStay->width);
-        shape.keepHeight = keepAtLeast(shape.keepHeight, piece.picture->mustStay->height);
+        shape.keepWidth = keepAround(piece.picture->mustStay->width);
+        shape.keepHeight = keepAround(piece.picture->mustStay->height);
     }
     return shape;
 }

@@ -1,6 +1,7 @@
 // The whole way as a teacher would go it, run as a program: a sample class with small pictures, a
 // new book, gathering, arranging, checking, paper. Independent readers look at the PDF.
 #include "app/jobs/book_jobs.h"
+#include "core/store/book_store.h"
 
 #include <QDir>
 #include <QImage>
@@ -328,6 +329,23 @@ TEST_F(Chain, LeavesABookAloneWhenSomethingIsWrong)
     EXPECT_EQ(unknown.exit, 3);
     EXPECT_THAT(unknown.err.toStdString(), HasSubstr("Nowhere"));
     EXPECT_EQ(before, cli({QStringLiteral("show"), sampleBook(), QStringLiteral("--json")}).out);
+}
+
+// The window may be open while somebody types commands: looking goes on, changing waits.
+TEST_F(Chain, ReadsABookThatIsOpenElsewhereButDoesNotChangeIt)
+{
+    ASSERT_EQ(arrange(QStringLiteral("Hallway"), QStringLiteral("building")).exit, 0);
+    const auto open = BookStore::open(sampleBook());
+    ASSERT_TRUE(open.ok());
+    const Ran refused = arrange(QStringLiteral("Hallway"), QStringLiteral("building"));
+    EXPECT_EQ(refused.exit, 3);
+    EXPECT_EQ(refused.json()[u"error"].toObject()[u"code"].toString(), QStringLiteral("in_use"));
+    const Ran checked = cli({QStringLiteral("check"),
+        sampleBook(),
+        QStringLiteral("--display"),
+        QStringLiteral("Hallway"),
+        QStringLiteral("--json")});
+    EXPECT_EQ(checked.exit, 0) << checked.err.toStdString();
 }
 
 } // namespace
