@@ -1,13 +1,13 @@
 // Picture files as cameras and scanners write them: some stored sideways, most with capture times.
 #pragma once
 
-#include "core/base/result.h"
-
 #include <QDateTime>
 #include <QImage>
 #include <QString>
 
 #include <optional>
+
+#include "core/base/result.h"
 
 namespace wainscot::samples {
 

@@ -2,8 +2,6 @@
 // and nothing of anybody else's is ever written over.
 #pragma once
 
-#include "core/base/result.h"
-
 #include <QByteArray>
 #include <QDir>
 #include <QHash>
@@ -11,6 +9,8 @@
 #include <QStringList>
 
 #include <functional>
+
+#include "core/base/result.h"
 
 namespace wainscot::samples {
 

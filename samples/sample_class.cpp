@@ -1,12 +1,12 @@
 #include "samples/sample_class.h"
 
+#include <QFile>
+
 #include "core/base/csv.h"
 #include "samples/invented.h"
 #include "samples/made_files.h"
 #include "samples/sample_pictures.h"
 #include "samples/sample_texts.h"
-
-#include <QFile>
 
 // A static library's resources are taken in by name; the macro must stand outside any namespace.
 static void useResources()

@@ -2,9 +2,6 @@
 // Nobody in it exists. Everything follows from a seed.
 #pragma once
 
-#include "core/base/geometry.h"
-#include "core/base/result.h"
-
 #include <QDate>
 #include <QString>
 
@@ -12,6 +9,9 @@
 #include <functional>
 #include <optional>
 #include <vector>
+
+#include "core/base/geometry.h"
+#include "core/base/result.h"
 
 namespace wainscot::samples {
 

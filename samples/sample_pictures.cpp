@@ -1,18 +1,18 @@
 #include "samples/sample_pictures.h"
 
-#include "samples/pictures/catalogue.h"
-
 #include <algorithm>
+
+#include "samples/pictures/catalogue.h"
 
 namespace wainscot::samples {
 
 namespace {
 
 struct Shot {
-    const char* file;
-    int day; // of November 2026; 0 = a scanner, which knows no time
-    int hour;
-    int minute;
+    const char* file = nullptr;
+    int day = 0; // of November 2026; 0 = a scanner, which knows no time
+    int hour = 0;
+    int minute = 0;
     int orientation = 1;
     bool zoned = true; // the camera knew its offset from UTC
 };

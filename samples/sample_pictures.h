@@ -1,9 +1,8 @@
 // Which pictures the class has, when they were taken and how the camera held them.
 #pragma once
 
-#include "samples/sample_class.h"
-
 #include "samples/camera_file.h"
+#include "samples/sample_class.h"
 
 namespace wainscot::samples {
 

@@ -1,9 +1,4 @@
 // The sample class holds together: days, words, people, pictures.
-#include "samples/sample_class.h"
-
-#include "core/base/csv.h"
-#include "samples/sample_pictures.h"
-
 #include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
@@ -16,6 +11,10 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+
+#include "core/base/csv.h"
+#include "samples/sample_class.h"
+#include "samples/sample_pictures.h"
 
 using namespace wainscot;
 

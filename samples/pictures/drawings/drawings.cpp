@@ -122,7 +122,7 @@ QImage drawingWorm(QSize size, std::uint32_t seed)
     hand.take(Tool::Crayon, pigments::sky, 2.6f, 0.8f);
     for (int i = 0; i < 12; ++i) {
         const float x = 34 + float(i % 4) * 18 + hand.rng().range(-3, 3),
-                    y = 68 + float(i / 4) * 16 + hand.rng().range(-3, 3);
+                    y = 68 + std::floor(float(i) / 4) * 16 + hand.rng().range(-3, 3);
         hand.line({{x, y}, {x - 2, y + 9}});
     }
     hand.take(Tool::Pencil, pigments::graphite, 1.7f, 0.9f);
@@ -224,7 +224,7 @@ QImage drawingUmbrella(QSize size, std::uint32_t seed)
     hand.take(Tool::Crayon, pigments::blue, 2.8f, 0.8f);
     for (int i = 0; i < 30; ++i) {
         const float x = 18 + float(i % 10) * 18 + hand.rng().range(-5, 5),
-                    y = 36 + float(i / 10) * 13 + hand.rng().range(-5, 5);
+                    y = 36 + std::floor(float(i) / 10) * 13 + hand.rng().range(-5, 5);
         if (y < 60 || x < 60 || x > 184)
             hand.line({{x, y}, {x - 2 + hand.rng().range(-1, 1), y + 8}});
     }

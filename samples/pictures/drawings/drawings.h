@@ -3,6 +3,7 @@
 
 #include <QImage>
 #include <QSize>
+
 #include <cstdint>
 
 namespace wainscot::samples {

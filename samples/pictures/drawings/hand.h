@@ -40,7 +40,7 @@ public:
     void scribble(Vec2 center, Vec2 radii, float gap, float angle); // zigzag fill of an ellipse
     void scribbleBox(Vec2 a, Vec2 b, float gap, float angle);
     void drop(Vec2 at, float size);
-    void write(const QString& text, Vec2 at, float size, float turnFirst = 0);
+    void write(const QString& text, Vec2 at, float size, float slope = 0);
     void dab(Vec2 at, float size);
     Rng& rng() { return m_rng; }
 

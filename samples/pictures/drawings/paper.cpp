@@ -144,7 +144,7 @@ QImage Paper::flat() const
     const qsizetype stride = image.bytesPerLine();
     std::vector<uchar> gamma(4096);
     for (size_t i = 0; i < gamma.size(); ++i)
-        gamma[i] = uchar(std::pow(float(i) / 4095.0f, 1.0f / 2.2f) * 255.0f + 0.5f);
+        gamma[i] = uchar(nearest(std::pow(float(i) / 4095.0f, 1.0f / 2.2f) * 255.0f));
     parallelRows(m_height, [&](int y) {
         uchar* out = bits + y * stride;
         for (int x = 0; x < m_width; ++x) {
@@ -159,7 +159,7 @@ QImage Paper::flat() const
 QImage Paper::scan(float shading) const
 {
     QImage image = flat();
-    const int dotsPerMetre = int(float(std::max(m_width, m_height)) / 0.297f + 0.5f);
+    const int dotsPerMetre = nearest(float(std::max(m_width, m_height)) / 0.297f);
     image.setDotsPerMeterX(dotsPerMetre);
     image.setDotsPerMeterY(dotsPerMetre);
     uchar* bits = image.bits();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QImage>
+
 #include <cstdint>
 #include <functional>
 #include <vector>

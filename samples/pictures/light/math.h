@@ -129,6 +129,13 @@ inline float luminance(Vec3 c)
     return 0.2126f * c.x + 0.7152f * c.y + 0.0722f * c.z;
 }
 
+// To the nearest whole number, for values that are not negative.
+inline int nearest(float v)
+{
+    constexpr float half = 0.5f;
+    return int(v + half);
+}
+
 // atan2 to about 1e-5 rad, several times faster than the library's.
 inline float quickAtan2(float y, float x)
 {

@@ -13,7 +13,7 @@ template <class Fn> void parallelRows(int rows, Fn&& fn)
     constexpr int kChunk = 8;
     std::atomic<int> next{0};
     const auto work = [&] {
-        for (int start; (start = next.fetch_add(kChunk)) < rows;)
+        for (int start = next.fetch_add(kChunk); start < rows; start = next.fetch_add(kChunk))
             for (int row = start; row < std::min(rows, start + kChunk); ++row)
                 fn(row);
     };

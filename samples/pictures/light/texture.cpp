@@ -50,7 +50,7 @@ Texel Texture::bilinear(const Level& level, float u, float v) const
     }
     const Texel* row0 = &level.texels[size_t(y0) * size_t(level.width)];
     const Texel* row1 = &level.texels[size_t(y1) * size_t(level.width)];
-    Texel out;
+    Texel out{};
     for (int c = 0; c < 4; ++c) {
         const float top = mix(row0[x0].v[c], row0[x1].v[c], fx);
         const float bottom = mix(row1[x0].v[c], row1[x1].v[c], fx);

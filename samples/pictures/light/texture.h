@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QImage>
+
 #include <vector>
 
 #include "samples/pictures/light/math.h"
@@ -47,7 +48,7 @@ public:
 
 private:
     struct Level {
-        int width, height;
+        int width = 0, height = 0;
         std::vector<Texel> texels;
     };
     Texel bilinear(const Level& level, float u, float v) const;

@@ -9,7 +9,7 @@ namespace {
 
 struct BootPose {
     Vec3 at;
-    float turn;
+    float turn = 0;
 };
 const BootPose kPoses[2] = {{{-0.082f, 0.02f, 0}, 0.22f}, {{0.078f, -0.035f, 0}, -0.30f}};
 
@@ -88,7 +88,7 @@ float bootsDistance(Vec3 p, int& part)
 {
     float best = 1e9f;
     for (const BootPose& pose : kPoses) {
-        int own;
+        int own = 0;
         const float d = bootDistance(toBoot(p, pose), own);
         if (d < best) {
             best = d;
@@ -171,7 +171,7 @@ QImage rubberBoots(QSize size, std::uint32_t seed)
         {{0.08f, -0.07f}, 0.14f, 0.0007f, 0.024f, 0.03f},
         {{0.07f, -0.06f}, 0.09f, 0.0004f, 0.02f, 0.02f}};
     const auto map = [](Vec3 p) {
-        int part;
+        int part = 0;
         return bootsDistance(p, part);
     };
     std::vector<Hull> hulls;
@@ -182,7 +182,7 @@ QImage rubberBoots(QSize size, std::uint32_t seed)
         hulls.push_back({pose.at + Vec3{0, 0, 0.03f}, pose.at + Vec3{toe.x, toe.y, 0.03f}, 0.07f});
     }
     ground.object = [&](const Ray& ray, Sample& out) {
-        float near = 1e9f, far = 0, t;
+        float near = 1e9f, far = 0, t = 0;
         bool close = false;
         for (const Hull& hull : hulls)
             close |= hull.touches(ray, near, far);
@@ -202,11 +202,9 @@ QImage rubberBoots(QSize size, std::uint32_t seed)
         out.color = lightSolid(bootFinish(part, p),
             n,
             ray.dir,
-            ground.light,
-            sky,
+            Outdoors{ground.light, sky, Vec3{0.20f, 0.20f, 0.20f}},
             open,
-            sunlit,
-            Vec3{0.20f, 0.20f, 0.20f});
+            sunlit);
         out.depth = t;
         out.part = std::uint8_t(40 + part);
         return true;

@@ -8,9 +8,9 @@
 namespace wainscot::samples {
 
 struct GroundPoint {
-    float height; // metres, about 0 .. relief
+    float height = 0; // metres, about 0 .. relief
     Vec2 slope;
-    float albedo;
+    float albedo = 0;
 };
 
 class GroundMaterial {

@@ -1,6 +1,7 @@
 // Four jars on a window sill, one for each day, the last one empty; tape marks and letters.
 // Jars are traced exactly: outer wall, inner wall, water as a solid lens.
 #include <QPainter>
+
 #include <array>
 
 #include "samples/pictures/drawings/hand.h"
@@ -211,7 +212,7 @@ private:
         int best = -1;
         float nearest = 1e9f, exit = 0;
         for (size_t i = 0; i < m_jars.size(); ++i) {
-            float near, far;
+            float near = 0, far = 0;
             if (!hitCylinder(o, d, m_jars[i].x, m_jars[i].y, kOuter, near, far) || near < 1e-4f)
                 continue;
             float enter = near;
@@ -267,7 +268,7 @@ private:
         Vec3 tint{0.93f, 0.96f, 0.945f};
         Vec3 through;
         // Does the straight line meet the inside of the jar at all?
-        float near, far;
+        float near = 0, far = 0;
         const bool inside = hitCylinder(p - d * 0.001f, d, jar.x, jar.y, kOuter - kWall, near, far);
         if (!inside && !overRim) {
             // Only the wall: a strong lens near the silhouette.
@@ -318,7 +319,7 @@ private:
         Vec3 bent = d;
         if (n.z < 0.5f)
             refract(d, n, 1 / 1.33f, bent);
-        float near, far;
+        float near = 0, far = 0;
         if (!hitCylinder(p, bent, jar.x, jar.y, kOuter - kWall * 0.5f, near, far))
             return background(p, bent, depth + 1, 3);
         Vec3 q = p + bent * far;

@@ -1,5 +1,6 @@
 // Ground seen from close by: leaves, a string round the puddle, prints in mud.
 #include <QPainterPath>
+
 #include <array>
 
 #include "samples/pictures/light/noise.h"
@@ -74,7 +75,7 @@ Overlay woolString(const RimLine& line, Vec2 p, Vec2 toSun)
 {
     constexpr float kRadius = 0.0042f;
     Overlay over;
-    float across, along;
+    float across = 0, along = 0;
     line.locate(p, across, along);
     const float fuzz = kRadius
         * (1.0f + 0.16f * noise2(along * 900, across * 400, 5) + 0.1f * noise2(along * 60, 3, 6));
@@ -236,6 +237,7 @@ QImage mudPrints(QSize size, std::uint32_t seed)
     const Texture sole = paintSole();
     Rng rng(seed + 9);
     std::vector<Print> prints;
+    prints.reserve(8);
     for (int i = 0; i < 5; ++i)
         prints.push_back(
             {{-0.22f + 0.06f * float(i) + (i % 2 ? 0.075f : -0.075f) + rng.range(-0.02f, 0.02f),

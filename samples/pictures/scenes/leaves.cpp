@@ -85,7 +85,7 @@ QPainterPath leafPath(int kind)
                          before = forward ? k - 1 : half.size() - k;
             const QPointF a = at(half[before], side), b = at(half[i], side);
             const QPointF out = QPointF(b.y() - a.y(), a.x() - b.x())
-                * (side * (forward ? 1 : 1) * (lobed ? -0.04 : 0.10)) * (forward ? 1 : -1);
+                * (side * (lobed ? -0.04 : 0.10)) * (forward ? 1 : -1);
             // Saw teeth along smooth-edged leaves, straight edges on lobed ones.
             if (kind == 1 || kind == 3) {
                 for (int t = 1; t <= 3; ++t) {
@@ -227,7 +227,7 @@ Overlay LeafLitter::at(Vec2 p, float footprint) const
     float shade = 0;
     for (size_t k = cell.size(); k-- > 0;) {
         const Leaf& leaf = m_leaves[size_t(cell[k])];
-        Texel t;
+        Texel t{};
         Vec2 uv;
         if (sampleLeaf(leaf, p, footprint, t, uv) && t.v[3] > 0.45f) {
             const float inv = 1.0f / t.v[3];

@@ -10,10 +10,10 @@ namespace wainscot::samples {
 
 struct Leaf {
     Vec2 center;
-    float angle, size; // size: length in metres
-    int kind; // 0 maple, 1 beech, 2 oak, 3 birch
+    float angle = 0, size = 0; // size: length in metres
+    int kind = 0; // 0 maple, 1 beech, 2 oak, 3 birch
     Vec3 tint;
-    float curl;
+    float curl = 0;
 };
 
 class LeafLitter {

@@ -75,9 +75,78 @@ Vec2 PuddleGround::rippleSlope(Vec2 p, float footprint) const
     return slope;
 }
 
-Vec3 PuddleGround::groundLight(
-    const GroundPoint& g, Vec3 albedo, Vec3 normal, Vec3 view, float wet, float gloss, Vec2 p) const
+// All that is known about a spot of ground before light falls on it.
+struct PuddleGround::Spot {
+    Vec2 p;
+    float footprint = 0;
+    GroundPoint ground{};
+    Overlay over;
+    float wet = 0; // 0..1
+    float film = -1; // metres of water above the grain tops; below 0 = none
+    Vec3 normal; // of the ground
+    Vec3 surface; // of what lies on it
+    Vec3 albedo;
+    float gloss = 0;
+
+    // Paint soaks in between the grains; a leaf or a string covers them.
+    void lay(float relief)
+    {
+        albedo = albedo * (1.0f - over.shadow * (1 - over.alpha));
+        float a = over.alpha;
+        if (over.grip > 0) {
+            const float high =
+                smoothstep(0.25f, 0.75f, ground.height / relief + 0.35f * over.alpha - 0.1f);
+            a *= mix(1.0f, high, over.grip);
+        }
+        albedo = mix(albedo, over.color, a);
+        if (over.grip < 0.5f) {
+            const Vec3 lying = normalize(Vec3{-over.slope.x, -over.slope.y, 1});
+            surface = normalize(mix(normal, lying, a));
+            gloss = over.gloss * a;
+            wet *= 1 - a;
+        }
+    }
+};
+
+PuddleGround::Spot PuddleGround::spotAt(Vec2 p, float footprint) const
 {
+    Spot spot;
+    spot.p = p;
+    spot.footprint = footprint;
+    GroundPoint& g = spot.ground = m_material.at(p, footprint);
+    const Slow slow = slowShapes(p);
+    const float extra = extraHeight ? extraHeight(p) : 0.0f;
+    const float base = slow.bowl + extra;
+    const float dampEdge = shape.damp * (1.0f + 0.7f * slow.dampNoise);
+    const float damp =
+        shape.dry ? 0.0f : smoothstep(dampEdge, dampEdge * 0.45f, base - shape.level);
+    spot.wet = clamp01(std::max(damp, overallWet * clamp01(0.7f + 1.1f * slow.patch)));
+    if (overlay)
+        spot.over = overlay(p, footprint);
+    if (extraHeight) { // prints and joints tilt the surface too
+        const float e = std::max(0.0015f, footprint);
+        const float keep = flatten ? 1.0f - 0.8f * flatten(p) : 1.0f;
+        g.height *= keep;
+        g.slope = g.slope * keep
+            + Vec2{extraHeight({p.x + e, p.y}) - extra, extraHeight({p.x, p.y + e}) - extra}
+                * (1.0f / e);
+    }
+    spot.film = shape.dry ? -1.0f : shape.level - base - g.height;
+    spot.normal = normalize(Vec3{-g.slope.x * exaggeration, -g.slope.y * exaggeration, 1});
+    spot.surface = spot.normal;
+    spot.albedo = tint * (g.albedo * (1.0f + 0.35f * slow.patch));
+    spot.albedo =
+        spot.albedo * (1.0f / (1.0f + 110.0f * std::max(0.0f, -extra))); // hollows see less sky
+    spot.albedo = mix(spot.albedo, spot.albedo * Vec3{0.42f, 0.41f, 0.40f}, spot.wet);
+    return spot;
+}
+
+Vec3 PuddleGround::groundLight(const Spot& spot, Vec3 view) const
+{
+    const GroundPoint& g = spot.ground;
+    const Vec3 albedo = spot.albedo;
+    const Vec3 normal = spot.surface;
+    const Vec2 p = spot.p;
     const float cavity = 0.55f + 0.45f * clamp01(g.height / m_material.relief() * 1.6f);
     const float open = occlusion ? occlusion(p) : 1.0f;
     const float tilt =
@@ -86,13 +155,13 @@ Vec3 PuddleGround::groundLight(
     const float visible = sunVisible ? sunVisible(p) : 1.0f;
     const float cosSun = std::max(0.0f, dot(normal, light.sunDir));
     sum += albedo * light.sun * (cosSun * visible * (0.5f + 0.5f * cavity));
-    const float shine = std::max(wet * 0.85f, gloss);
+    const float shine = std::max(spot.wet * 0.85f, spot.gloss);
     if (shine > 0.02f) {
-        const Vec3 n = normalize(mix(normal, Vec3{0, 0, 1}, wet * 0.25f));
+        const Vec3 n = normalize(mix(normal, Vec3{0, 0, 1}, spot.wet * 0.25f));
         Vec3 r = reflect(view, n);
         r.z = std::fabs(r.z);
         const float f = fresnel(std::max(0.0f, -dot(view, n)), 0.03f) * shine;
-        sum += m_sky.light(r, 6.2f - 2.0f * gloss) * (f * open * 0.9f);
+        sum += m_sky.light(r, 6.2f - 2.0f * spot.gloss) * (f * open * 0.9f);
         if (light.sun.x > 0) {
             const float facing = dot(n, normalize(light.sunDir - view));
             if (facing > 0.9f)
@@ -100,6 +169,37 @@ Vec3 PuddleGround::groundLight(
         }
     }
     return sum;
+}
+
+// Standing water: what shines up through it plus what it mirrors.
+Vec3 PuddleGround::waterLight(const Spot& spot, const Ray& ray) const
+{
+    const GroundPoint& g = spot.ground;
+    const Vec2 slope = rippleSlope(spot.p, spot.footprint);
+    const float thin = smoothstep(0.0f, 0.0008f, spot.film);
+    const Vec3 n = normalize(Vec3{
+        -slope.x - g.slope.x * 0.15f * (1 - thin), -slope.y - g.slope.y * 0.15f * (1 - thin), 1});
+    Vec3 r = reflect(ray.dir, n);
+    r.z = std::max(0.01f, r.z);
+    const float f = fresnel(std::max(0.0f, -dot(ray.dir, n)), 0.02f);
+    Vec3 mirrored = m_sky.light(r, spot.footprint > 0.002f ? 1.0f : 0.0f);
+    Sample seen;
+    if (object && object({Vec3{spot.p.x, spot.p.y, 0.001f}, r, ray.pixelAngle}, seen)) {
+        mirrored = seen.color;
+    } else {
+        const float facing = dot(r, light.sunDir);
+        if (facing > 0.99f)
+            mirrored += light.sun * (25.0f * thin * std::pow(facing, 2500.0f));
+    }
+    Spot bed = spot;
+    bed.albedo = spot.albedo * Vec3{0.8f, 0.8f, 0.8f};
+    bed.surface = normalize(mix(spot.surface, Vec3{0, 0, 1}, 0.3f));
+    bed.wet = 0;
+    bed.gloss = 0;
+    const float veil = 1.0f - std::exp(-spot.film * murk);
+    const Vec3 below =
+        mix(groundLight(bed, ray.dir), waterTint * luminance(light.sky + light.sun * 0.5f), veil);
+    return below * (1 - f) + mirrored * f;
 }
 
 Sample PuddleGround::shade(const Ray& ray) const
@@ -114,92 +214,20 @@ Sample PuddleGround::shade(const Ray& ray) const
     }
     const float t = -ray.origin.z / ray.dir.z;
     const Vec2 p{ray.origin.x + ray.dir.x * t, ray.origin.y + ray.dir.y * t};
-    const float footprint = ray.pixelAngle * t * (0.5f + 0.5f / std::max(0.12f, -ray.dir.z));
     out.depth = t;
-
-    GroundPoint g = m_material.at(p, footprint);
-    const Slow slow = slowShapes(p);
-    const float extra = extraHeight ? extraHeight(p) : 0.0f;
-    const float base = slow.bowl + extra;
-    const float patch = slow.patch;
-    const float dampEdge = shape.damp * (1.0f + 0.7f * slow.dampNoise);
-    float wet = shape.dry ? 0.0f : smoothstep(dampEdge, dampEdge * 0.45f, base - shape.level);
-    wet = std::max(wet, overallWet * clamp01(0.7f + 1.1f * patch));
-    wet = clamp01(wet);
-
-    Overlay over;
-    if (overlay)
-        over = overlay(p, footprint);
-
-    if (extraHeight) { // prints and joints tilt the surface too
-        const float e = std::max(0.0015f, footprint);
-        const float keep = flatten ? 1.0f - 0.8f * flatten(p) : 1.0f;
-        g.height *= keep;
-        g.slope = g.slope * keep
-            + Vec2{extraHeight({p.x + e, p.y}) - extra, extraHeight({p.x, p.y + e}) - extra}
-                * (1.0f / e);
-    }
-    const float film =
-        shape.dry ? -1.0f : shape.level - base - g.height; // water above the grain tops
-    const Vec3 normal = normalize(Vec3{-g.slope.x * exaggeration, -g.slope.y * exaggeration, 1});
-    Vec3 albedo = tint * (g.albedo * (1.0f + 0.35f * patch));
-    albedo = albedo * (1.0f / (1.0f + 110.0f * std::max(0.0f, -extra))); // hollows see less sky
-    albedo = mix(albedo, albedo * Vec3{0.42f, 0.41f, 0.40f}, wet);
-    float gloss = 0;
-    Vec3 surfaceNormal = normal;
-    const auto applyOverlay = [&] {
-        albedo = albedo * (1.0f - over.shadow * (1 - over.alpha));
-        float a = over.alpha;
-        if (over.grip > 0) {
-            const float high = smoothstep(
-                0.25f, 0.75f, g.height / m_material.relief() + 0.35f * over.alpha - 0.1f);
-            a *= mix(1.0f, high, over.grip);
-        }
-        albedo = mix(albedo, over.color, a);
-        if (over.grip < 0.5f) {
-            surfaceNormal =
-                normalize(mix(normal, normalize(Vec3{-over.slope.x, -over.slope.y, 1}), a));
-            gloss = over.gloss * a;
-            wet *= 1 - a;
-        }
-    };
-    if (film <= 0 || (over.floats && over.alpha > 0.5f)) {
-        applyOverlay();
-        out.color = groundLight(g, albedo, surfaceNormal, ray.dir, wet, gloss, p);
+    Spot spot = spotAt(p, ray.pixelAngle * t * (0.5f + 0.5f / std::max(0.12f, -ray.dir.z)));
+    const Overlay& over = spot.over;
+    if (spot.film <= 0 || (over.floats && over.alpha > 0.5f)) {
+        spot.lay(m_material.relief());
+        out.color = groundLight(spot, ray.dir);
         out.part = over.alpha > 0.5f ? over.part : std::uint8_t(0);
         return out;
     }
-    // Standing water: what shines up through it plus what it mirrors.
-    if (!over.floats)
-        applyOverlay();
+    if (over.floats)
+        spot.albedo = spot.albedo * (1.0f - over.shadow);
     else
-        albedo = albedo * (1.0f - over.shadow);
-    const Vec2 slope = rippleSlope(p, footprint);
-    const float thin = smoothstep(0.0f, 0.0008f, film);
-    const Vec3 n = normalize(Vec3{
-        -slope.x - g.slope.x * 0.15f * (1 - thin), -slope.y - g.slope.y * 0.15f * (1 - thin), 1});
-    Vec3 r = reflect(ray.dir, n);
-    r.z = std::max(0.01f, r.z);
-    const float f = fresnel(std::max(0.0f, -dot(ray.dir, n)), 0.02f);
-    Vec3 mirrored = m_sky.light(r, footprint > 0.002f ? 1.0f : 0.0f);
-    Sample seen;
-    if (object && object({Vec3{p.x, p.y, 0.001f}, r, ray.pixelAngle}, seen))
-        mirrored = seen.color;
-    else {
-        const float facing = dot(r, light.sunDir);
-        if (facing > 0.99f)
-            mirrored += light.sun * (25.0f * thin * std::pow(facing, 2500.0f));
-    }
-    Vec3 below = groundLight(g,
-        albedo * Vec3{0.8f, 0.8f, 0.8f},
-        normalize(mix(surfaceNormal, Vec3{0, 0, 1}, 0.3f)),
-        ray.dir,
-        0,
-        0,
-        p);
-    const float veil = 1.0f - std::exp(-film * murk);
-    below = mix(below, waterTint * luminance(light.sky + light.sun * 0.5f), veil);
-    out.color = below * (1 - f) + mirrored * f;
+        spot.lay(m_material.relief());
+    out.color = waterLight(spot, ray);
     return out;
 }
 

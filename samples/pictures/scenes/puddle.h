@@ -25,7 +25,7 @@ struct PuddleShape {
 
 struct Ring {
     Vec2 center;
-    float radius, amplitude, wavelength, width;
+    float radius = 0, amplitude = 0, wavelength = 0, width = 0;
 };
 
 struct Daylight {
@@ -78,14 +78,15 @@ public:
 
 private:
     struct Slow {
-        float bowl, patch, dampNoise;
+        float bowl = 0, patch = 0, dampNoise = 0;
     };
     float bareBowl(Vec2 p) const;
     Slow slowShapes(Vec2 p) const;
     Vec2 rippleSlope(Vec2 p, float footprint) const;
-    Vec3 groundLight(
-        const GroundPoint& g, Vec3 albedo, Vec3 normal, Vec3 view, float wet, float gloss, Vec2 p)
-        const;
+    struct Spot;
+    Spot spotAt(Vec2 p, float footprint) const;
+    Vec3 groundLight(const Spot& spot, Vec3 view) const;
+    Vec3 waterLight(const Spot& spot, const Ray& ray) const;
 
     static constexpr float kMapHalf = 1.6f; // metres covered by the table, to each side
     Texture m_slow;

@@ -4,6 +4,7 @@
 
 #include <QImage>
 #include <QSize>
+
 #include <cstdint>
 
 namespace wainscot::samples {

@@ -9,53 +9,65 @@
 namespace wainscot::samples {
 namespace {
 
-void growBranch(QPainter& painter,
-    QPointF from,
-    double angle,
-    double length,
-    double width,
-    int depth,
-    const TreeStyle& style,
-    Rng& rng)
-{
-    if (depth == 0 || width < 0.5)
-        return;
-    QPointF at = from;
-    const int parts = depth > 5 ? 6 : 3;
-    double a = angle;
-    for (int i = 0; i < parts; ++i) {
-        a +=
-            rng.gauss() * 5.0 + (depth < 5 ? (a < -90 ? 1.2 : -1.2) : 0); // twigs bend to the light
-        const QPointF to = at
-            + QPointF(std::cos(qDegreesToRadians(a)), std::sin(qDegreesToRadians(a)))
-                * (length / parts);
-        const double w = width * (1.0 - 0.35 * (i + 1) / parts);
-        painter.setPen(QPen(style.color, w, Qt::SolidLine, Qt::RoundCap));
-        painter.drawLine(at, to);
-        at = to;
-        if (depth > 2 && i > 0 && rng.uniform() < 0.45f)
-            growBranch(painter,
-                at,
-                a + (rng.uniform() < 0.5f ? -1 : 1) * rng.range(25, 65),
-                length * rng.range(0.4f, 0.7f),
-                w * 0.45,
-                depth - 2,
-                style,
-                rng);
+class Tree {
+public:
+    Tree(QPainter& painter, const TreeStyle& style, Rng& rng)
+        : m_painter(painter)
+        , m_style(style)
+        , m_rng(rng)
+    {
     }
-    const int forks = rng.uniform() < 0.25f ? 3 : 2;
-    for (int i = 0; i < forks; ++i) {
-        const double side = forks == 2 ? (i ? 1 : -1) : i - 1;
-        growBranch(painter,
-            at,
-            a + side * style.spread * rng.range(0.5f, 1.2f) + rng.gauss() * 4,
-            length * rng.range(0.68f, 0.88f),
-            width * rng.range(0.52f, 0.68f),
-            depth - 1,
-            style,
-            rng);
+
+    void grow(QPointF from, double angle, double length, double width, int depth)
+    {
+        if (depth == 0 || width < 0.5)
+            return;
+        QPointF at = from;
+        const int parts = depth > 5 ? 6 : 3;
+        double a = angle;
+        for (int i = 0; i < parts; ++i) {
+            a += m_rng.gauss() * 5.0
+                + (depth < 5 ? (a < -90 ? 1.2 : -1.2) : 0); // twigs bend to the light
+            const QPointF to = at
+                + QPointF(std::cos(qDegreesToRadians(a)), std::sin(qDegreesToRadians(a)))
+                    * (length / parts);
+            const double w = width * (1.0 - 0.35 * (i + 1) / parts);
+            m_painter.setPen(QPen(m_style.color, w, Qt::SolidLine, Qt::RoundCap));
+            m_painter.drawLine(at, to);
+            at = to;
+            if (depth > 2 && i > 0 && m_rng.uniform() < 0.45f)
+                growTwig(at, a, length, w, depth);
+        }
+        fork(at, a, length, width, depth);
     }
-}
+
+private:
+    // One statement for each number drawn: the order of arguments is the compiler's.
+    void growTwig(QPointF at, double angle, double length, double width, int depth)
+    {
+        const double side = m_rng.uniform() < 0.5f ? -1 : 1;
+        const double turn = m_rng.range(25, 65);
+        const double shorter = m_rng.range(0.4f, 0.7f);
+        grow(at, angle + side * turn, length * shorter, width * 0.45, depth - 2);
+    }
+
+    void fork(QPointF at, double angle, double length, double width, int depth)
+    {
+        const int forks = m_rng.uniform() < 0.25f ? 3 : 2;
+        for (int i = 0; i < forks; ++i) {
+            const double side = forks == 2 ? (i ? 1 : -1) : i - 1;
+            const double spread = m_style.spread * m_rng.range(0.5f, 1.2f);
+            const double drift = m_rng.gauss() * 4;
+            const double shorter = m_rng.range(0.68f, 0.88f);
+            const double thinner = m_rng.range(0.52f, 0.68f);
+            grow(at, angle + side * spread + drift, length * shorter, width * thinner, depth - 1);
+        }
+    }
+
+    QPainter& m_painter;
+    const TreeStyle& m_style;
+    Rng& m_rng;
+};
 
 } // namespace
 
@@ -144,14 +156,8 @@ void paintBareTree(QPainter& painter, QPointF foot, const TreeStyle& style, std:
 {
     Rng rng(seed);
     painter.setRenderHint(QPainter::Antialiasing);
-    growBranch(painter,
-        foot,
-        -90 + rng.gauss() * 4,
-        style.length,
-        style.trunkWidth,
-        style.depth,
-        style,
-        rng);
+    const double lean = rng.gauss() * 4;
+    Tree(painter, style, rng).grow(foot, -90 + lean, style.length, style.trunkWidth, style.depth);
 }
 
 void paintHouse(QPainter& painter, const QRectF& rect, QColor wall, std::uint32_t seed)

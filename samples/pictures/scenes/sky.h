@@ -4,6 +4,7 @@
 
 #include <QImage>
 #include <QPainter>
+
 #include <cstdint>
 
 #include "samples/pictures/light/texture.h"

@@ -171,12 +171,12 @@ QImage snailOnStone(QSize size, std::uint32_t seed)
     ground.tint = {1.0f, 0.95f, 0.86f};
     ground.exaggeration = 1.7f;
     const auto map = [](Vec3 p) {
-        int part;
+        int part = 0;
         return snailDistance(p, part);
     };
     const Bounds bounds{{-0.004f, 0, 0.017f}, 0.047f};
     ground.object = [&](const Ray& ray, Sample& out) {
-        float near, far, t = 0;
+        float near = 0, far = 0, t = 0;
         if (!bounds.hit(ray, near, far))
             return false;
         bool found = false;
@@ -207,11 +207,9 @@ QImage snailOnStone(QSize size, std::uint32_t seed)
         out.color = lightSolid(snailFinish(part, p),
             n,
             ray.dir,
-            ground.light,
-            sky,
+            Outdoors{ground.light, sky, Vec3{0.22f, 0.21f, 0.19f}},
             open,
-            sunlit,
-            Vec3{0.22f, 0.21f, 0.19f});
+            sunlit);
         out.depth = t;
         out.part = std::uint8_t(40 + part);
         return true;

@@ -45,7 +45,7 @@ inline float ellipsoid(Vec3 p, Vec3 r)
 
 struct Bounds {
     Vec3 center;
-    float radius;
+    float radius = 0;
     bool hit(const Ray& ray, float& near, float& far) const
     {
         const Vec3 oc = ray.origin - center;
@@ -62,7 +62,7 @@ struct Bounds {
 // A capsule that encloses part of a solid; tells cheaply whether a ray comes near.
 struct Hull {
     Vec3 a, b;
-    float radius;
+    float radius = 0;
     bool touches(const Ray& ray, float& near, float& far) const
     {
         const Vec3 u = b - a, w = ray.origin - a;
@@ -137,16 +137,19 @@ struct Finish {
     float sheen = 0; // light scattered at grazing angles, for cloth
 };
 
-// Outdoor light on a solid: sky from above, bounce from below, sun, reflection.
-inline Vec3 lightSolid(const Finish& m,
-    Vec3 n,
-    Vec3 view,
-    const Daylight& light,
-    const SkyDome& sky,
-    float open,
-    float sunlit,
-    Vec3 bounce)
+struct Outdoors {
+    const Daylight& light;
+    const SkyDome& sky;
+    Vec3 bounce; // light thrown up by the ground
+};
+
+// Outdoor light on a solid; `open` is how much of the sky it sees, `sunlit` how much of the sun:
+// sky from above, bounce from below, sun, reflection.
+inline Vec3 lightSolid(
+    const Finish& m, Vec3 n, Vec3 view, const Outdoors& around, float open, float sunlit)
 {
+    const Daylight& light = around.light;
+    const Vec3 bounce = around.bounce;
     const float up = 0.5f + 0.5f * n.z;
     const float lean = 1.0f + 0.22f * (n.x * light.sunDir.x + n.y * light.sunDir.y);
     Vec3 c = m.albedo * mix(bounce, light.sky * lean, up) * open;
@@ -154,7 +157,7 @@ inline Vec3 lightSolid(const Finish& m,
     const float cosView = std::max(0.0f, -dot(n, view));
     if (m.gloss > 0) {
         Vec3 r = reflect(view, n);
-        const Vec3 seen = r.z > 0 ? sky.light(r, m.blur) : bounce * 0.35f;
+        const Vec3 seen = r.z > 0 ? around.sky.light(r, m.blur) : bounce * 0.35f;
         const float f = fresnel(cosView, 0.04f) * m.gloss;
         c = c * (1 - f) + seen * (f * (0.3f + 0.7f * open));
         const Vec3 half = normalize(light.sunDir - view);

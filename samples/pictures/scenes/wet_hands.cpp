@@ -1,11 +1,11 @@
 // A plastered wall with the prints of one wet hand, the oldest nearly dry.
+#include <array>
+
 #include "samples/pictures/light/film.h"
 #include "samples/pictures/light/noise.h"
 #include "samples/pictures/light/random.h"
 #include "samples/pictures/scenes/ground.h"
 #include "samples/pictures/scenes/scenes.h"
-
-#include <array>
 
 namespace wainscot::samples {
 namespace {
@@ -22,7 +22,7 @@ struct Print {
 // Where a finger lies on a left hand of length 1, from its root to its tip.
 struct Finger {
     Vec2 root, tip;
-    float radius;
+    float radius = 0;
 };
 constexpr std::array<Finger, 5> kFingers{{
     {{-0.17f, 0.10f}, {-0.30f, 0.42f}, 0.058f},
