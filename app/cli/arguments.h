@@ -13,9 +13,9 @@
 namespace wainscot::cli {
 
 struct OptionSpec {
-    const char* name; // without the dashes
-    const char* value; // what follows: "FILE.csv"; null = nothing does
-    const char* help;
+    const char* name = nullptr; // without the dashes
+    const char* value = nullptr; // what follows: "FILE.csv"; null = nothing does
+    const char* help = nullptr;
     bool required = false;
 };
 

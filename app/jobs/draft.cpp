@@ -81,6 +81,7 @@ QString furtherTitle(const Material& material, const std::vector<Moment>& moment
 std::vector<const Quote*> quotesIn(const std::vector<Moment>& moments)
 {
     std::vector<const Quote*> quotes;
+    quotes.reserve(moments.size());
     for (const Moment& moment : moments)
         quotes.push_back(moment.quote);
     return quotes;
