@@ -184,9 +184,15 @@ void FontObjects::embed()
 bool FontObjects::showsMissingGlyph() const
 {
     return std::any_of(m_entries.begin(), m_entries.end(), [](const auto& known) {
-        const auto& codes = known.second->face.codes();
-        return std::any_of(
-            codes.begin(), codes.end(), [](const auto& code) { return code.second.glyph == 0; });
+        const FontFace& face = known.second->face;
+        const auto isMissing = [&face](const auto& code) {
+            const auto& [glyph, text] = code.second;
+            // A face of pictures (colour emoji) has no outlines to draw.
+            const bool invisible = face.outlines() == Outlines::Drawn && !text.trimmed().isEmpty()
+                && face.outline(glyph).isEmpty();
+            return glyph == 0 || invisible;
+        };
+        return std::any_of(face.codes().begin(), face.codes().end(), isMissing);
     });
 }
 

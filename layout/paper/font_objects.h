@@ -29,7 +29,7 @@ public:
     // std::runtime_error that names a face the subsetter refused.
     void embed();
 
-    // A glyph of a letter no font has was shown: an empty box stands on a page.
+    // A glyph was shown that is nothing to see, or the box for a letter no font has.
     [[nodiscard]] bool showsMissingGlyph() const;
 
 private:

@@ -55,7 +55,7 @@ struct PaperReport {
     int pictures = 0; // stored in the file
     int passedThrough = 0; // of these, with the original's own compressed data
     qint64 bytes = 0;
-    bool missingLetters = false; // some letter is in no installed font: an empty box stands for it
+    bool missingLetters = false; // a box or nothing stands for some letter or emoji
 };
 
 // One page per panel. `path` holds the whole new file or what it held before, never a part.

@@ -149,7 +149,7 @@ void drawAssembly(PageContent& page, const SheetContext& context)
     const SheetPlan& plan = context.plan;
     const Mm inset = std::max(context.options.margin, Mm(10));
     const Mm width = plan.sheet.width - 2 * inset;
-    const Mm foot(42); // ruler and words
+    const Mm foot(44); // ruler and words
     const Mm head(12);
     const double scale = std::min(width / plan.panel.width,
         (plan.sheet.height - 2 * inset - foot - head) / plan.panel.height);
@@ -171,7 +171,7 @@ void drawAssembly(PageContent& page, const SheetContext& context)
         plan.panel);
     drawParts(page, context, at, scale);
 
-    const Mm top = plan.sheet.height - inset - foot + Mm(12);
+    const Mm top = at.y + plan.panel.height * scale + Mm(14);
     drawRuler(page, {inset, top});
     const std::array steps{
         QStringLiteral("This line must measure 100 mm; else print again at actual size (100 %)."),

@@ -11,6 +11,7 @@ struct SheetOptions {
     Mm overlap{10}; // of neighbouring parts, 0..50 mm
     // Paper a printer cannot reach, on every side. 7 mm covers the printers whose manuals were
     // looked at, save the foot of US Legal in colour lasers (18 mm).
+    // With less than 4 mm the marks and names in the margin are cut off.
     Mm margin{7};
 };
 
