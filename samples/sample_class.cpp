@@ -152,6 +152,7 @@ Result<SampleClass> writeSample(const QString& folder,
         quotes = invented.quotesCsv;
         sample.experiences.resize(1); // the drawing belongs to a child of the usual class
         sample.stars.clear();
+        sample.languages.clear();
         sample.meetings.clear(); // they speak of the usual children
     }
     std::vector<Part> parts{

@@ -44,6 +44,12 @@ struct StarredWords {
     int stars = 0;
 };
 
+// A child who tells in another language than the adults write.
+struct TellsIn {
+    QString child;
+    QString language; // BCP 47
+};
+
 struct PictureNote {
     QString file; // without its folder
     int stars = 0;
@@ -61,6 +67,7 @@ struct SampleClass {
     QString childrenFile;
     std::vector<SampleExperience> experiences; // the puddle, and one drawing with its words
     std::vector<StarredWords> stars;
+    std::vector<TellsIn> languages;
     std::vector<PictureNote> pictures;
     std::vector<MeetingNote> meetings;
 };

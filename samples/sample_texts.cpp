@@ -46,9 +46,6 @@ SampleExperience cloudTelling()
     telling.place = QStringLiteral("the drawing table");
     telling.materials = QStringLiteral("crayons, felt pens");
     telling.sense = QStringLiteral("sight");
-    telling.interpretation = QStringLiteral("Wren drew one line for the straw, looked at it, and "
-                                            "drew a second one beside it: “So there "
-                                            "is a hole.”");
     telling.credits =
         QStringLiteral("Told to R. Okafor while drawing, 4 November. Her exact words, read back.");
     return telling;
@@ -99,6 +96,8 @@ SampleClass sampleTexts()
     sample.title = QStringLiteral("Sparrows, autumn");
     sample.experiences = {puddleTelling(), cloudTelling()};
     sample.stars = stars();
+    sample.languages = {{QStringLiteral("Noor Haddad"), QStringLiteral("ar")},
+        {QStringLiteral("Ines Carvalho"), QStringLiteral("pt")}};
     sample.pictures = notes();
     sample.meetings = {
         {puddle(),

@@ -79,21 +79,29 @@ void addAdultSide(const samples::SampleExperience& told, const Book& book, EditB
     edit.put(experience);
 }
 
-void addStars(const samples::SampleClass& sample, const Book& book, EditBuilder& edit)
+void addToWords(const samples::SampleClass& sample, const Book& book, EditBuilder& edit)
 {
-    for (const samples::StarredWords& starred : sample.stars) {
-        const Experience* experience = experienceByTitle(book, starred.experience);
-        const Child* child = childCalled(book, starred.child);
-        if (experience == nullptr || child == nullptr)
-            continue;
-        for (const Quote* quote : quotesOf(book, experience->id)) {
-            if (quote->child != child->id || quote->prompt != starred.prompt)
-                continue;
-            Quote value = *quote;
-            value.stars = starred.stars;
-            edit.put(value);
+    for (const auto& [id, quote] : book.quotes.rows()) {
+        Quote value = quote;
+        for (const samples::StarredWords& starred : sample.stars) {
+            const Experience* experience = experienceByTitle(book, starred.experience);
+            const Child* child = childCalled(book, starred.child);
+            if (experience != nullptr && child != nullptr && quote.experience == experience->id
+                && quote.child == child->id && quote.prompt == starred.prompt)
+                value.stars = starred.stars;
         }
+        for (const samples::TellsIn& teller : sample.languages) {
+            const Child* child = childCalled(book, teller.child);
+            if (child != nullptr && quote.child == child->id)
+                value.language = teller.language;
+        }
+        if (!(value == quote))
+            edit.put(value);
     }
+}
+
+void addToPictures(const samples::SampleClass& sample, const Book& book, EditBuilder& edit)
+{
     for (const auto& [id, picture] : book.pictures.rows()) {
         for (const samples::PictureNote& note : sample.pictures) {
             if (note.file != picture.fileName)
@@ -138,7 +146,8 @@ Result<> gatherSample(BookStore& store, const samples::SampleClass& sample, cons
     EditBuilder edit(store.book(), QStringLiteral("Add what the adult noted"));
     for (const samples::SampleExperience& told : sample.experiences)
         addAdultSide(told, store.book(), edit);
-    addStars(sample, store.book(), edit);
+    addToWords(sample, store.book(), edit);
+    addToPictures(sample, store.book(), edit);
     addMeetings(sample, store.book(), edit);
     return store.history().perform(edit.take());
 }

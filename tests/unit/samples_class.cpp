@@ -146,6 +146,24 @@ TEST(SampleClass, StarsWordsThatWereSaidAndPicturesThatWereTaken)
     }
 }
 
+// U+0600 to U+06FF is Arabic (Unicode block names).
+TEST(SampleClass, HasAChildWhoTellsInAnotherScript)
+{
+    ASSERT_FALSE(made().sample.languages.empty());
+    const samples::TellsIn& teller = made().sample.languages.front();
+    EXPECT_EQ(teller.language, QStringLiteral("ar"));
+    int told = 0;
+    for (const CsvRow& row : tableOf(made().sample.experiences.front().quotesFile).rows) {
+        const QString words = row.cell(QStringLiteral("words"));
+        const bool arabic = std::any_of(words.begin(), words.end(), [](QChar letter) {
+            return letter.unicode() >= 0x0600 && letter.unicode() <= 0x06ff;
+        });
+        EXPECT_EQ(arabic, row.cell(QStringLiteral("child")) == teller.child) << qPrintable(words);
+        told += arabic ? 1 : 0;
+    }
+    EXPECT_EQ(told, 3);
+}
+
 TEST(SampleClass, TellsOneDrawingInThreeParagraphsOfAtMostSixtyWords)
 {
     const CsvTable quotes = tableOf(made().sample.experiences.back().quotesFile);
