@@ -24,23 +24,6 @@ using Face = std::unique_ptr<hb_face_t, Destroy<hb_face_t, hb_face_destroy>>;
 using Input =
     std::unique_ptr<hb_subset_input_t, Destroy<hb_subset_input_t, hb_subset_input_destroy>>;
 
-// Hands one table of the font to HarfBuzz, which keeps it as long as it needs it.
-hb_blob_t* tableOf(hb_face_t* /*face*/, hb_tag_t tag, void* font)
-{
-    std::array<char, 5> name{};
-    hb_tag_to_string(tag, name.data());
-    auto* bytes = new QByteArray(static_cast<const QRawFont*>(font)->fontTable(name.data()));
-    if (bytes->isEmpty()) {
-        delete bytes;
-        return hb_blob_get_empty();
-    }
-    return hb_blob_create(bytes->constData(),
-        static_cast<unsigned>(bytes->size()),
-        HB_MEMORY_MODE_READONLY,
-        bytes,
-        [](void* kept) { delete static_cast<QByteArray*>(kept); });
-}
-
 std::string bytesOf(hb_blob_t* blob)
 {
     unsigned length = 0;
@@ -77,9 +60,26 @@ constexpr std::array kDropped{"GSUB",
 
 } // namespace
 
+// One table of the font. The subsetter reads tables after it has given them back, so they are kept
+// as long as the face.
+hb_blob_t* FontFace::giveTable(hb_face_t* /*face*/, std::uint32_t tag, void* owner)
+{
+    std::array<char, 5> name{};
+    hb_tag_to_string(tag, name.data());
+    auto* self = static_cast<FontFace*>(owner);
+    const auto [at, isNew] = self->m_tables.try_emplace(tag);
+    if (isNew)
+        at->second = self->m_font.fontTable(name.data());
+    return hb_blob_create(at->second.constData(),
+        static_cast<unsigned>(at->second.size()),
+        HB_MEMORY_MODE_READONLY,
+        nullptr,
+        nullptr);
+}
+
 FontFace::FontFace(const QRawFont& font)
     : m_font(font)
-    , m_face(hb_face_create_for_tables(tableOf, &m_font, nullptr), hb_face_destroy)
+    , m_face(hb_face_create_for_tables(giveTable, this, nullptr), hb_face_destroy)
     , m_scaled(hb_font_create(m_face.get()), hb_font_destroy)
 {
     m_font.setPixelSize(1000);

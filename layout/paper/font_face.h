@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+struct hb_blob_t;
 struct hb_face_t;
 struct hb_font_t;
 
@@ -74,9 +75,11 @@ public:
     [[nodiscard]] std::string subset() const;
 
 private:
+    static hb_blob_t* giveTable(hb_face_t* face, std::uint32_t tag, void* owner);
     [[nodiscard]] std::optional<Code> newCode(quint32 glyph, bool first);
 
     QRawFont m_font; // an em of 1000 pixels
+    std::map<std::uint32_t, QByteArray> m_tables; // by tag, as asked for
     std::unique_ptr<hb_face_t, void (*)(hb_face_t*)> m_face;
     std::unique_ptr<hb_font_t, void (*)(hb_font_t*)> m_scaled; // one unit = one font unit
     Outlines m_outlines = Outlines::TrueType;
