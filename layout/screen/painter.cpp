@@ -11,6 +11,9 @@ namespace wainscot {
 namespace {
 
 constexpr double kMmPerUnit = kMmPerInch / kPtPerInch / kUnitsPerPt;
+// A0 at 300 dpi is 140 million pixels. Qt's raster engine draws no further than 32767 pixels out.
+constexpr double kLargestSide = 32767;
+constexpr double kMostPixels = 400e6;
 constexpr QRgb kNotThereYet = 0xffe9ecec; // a calm tone in the place of a picture
 
 QRectF toRect(const RectMm& rect)
@@ -142,11 +145,15 @@ Result<> paint(QPainter& painter,
 Result<QImage> toImage(const DisplayList& list, DotsPerInch resolution, PictureProvider& pictures)
 {
     const double scale = resolution.value() / kMmPerInch;
-    const int width = static_cast<int>(std::lround(list.size.width.value() * scale));
-    const int height = static_cast<int>(std::lround(list.size.height.value() * scale));
+    const double across = std::round(list.size.width.value() * scale);
+    const double down = std::round(list.size.height.value() * scale);
     const QString asked = QStringLiteral("%1 dpi").arg(resolution.value());
-    if (width <= 0 || height <= 0)
+    // Written so that a resolution that is not a number is refused, too.
+    if (!(across >= 1 && down >= 1 && across <= kLargestSide && down <= kLargestSide
+            && across * down <= kMostPixels))
         return Error{ErrorCode::WrongUse, asked, {}};
+    const int width = static_cast<int>(across);
+    const int height = static_cast<int>(down);
     QImage image(width, height, QImage::Format_RGB32);
     if (image.isNull())
         return Error{ErrorCode::WrongUse, asked, QStringLiteral("image too large")};

@@ -2,6 +2,7 @@
 
 #include "layout/typeset/group_rules.h"
 #include "layout/typeset/piece_text.h"
+#include "layout/typeset/writing_lines.h"
 
 #include <QPainterPath>
 
@@ -16,7 +17,6 @@ constexpr double kMarkDistance = 0.06; // em between a hanging mark and the text
 constexpr double kMatBorder = 0.6; // gutters
 constexpr double kRuleStrength = 0.55; // adult colour on white
 constexpr double kWritingLineStrength = 0.45;
-constexpr Mm kWritingLineHeight{0.3};
 
 // No transparency on paper: a colour that looks as if laid over white at some strength.
 QRgb onWhite(QRgb colour, double strength)
@@ -71,19 +71,12 @@ public:
             else
                 setText(piece, text);
         }
-        setWritingSpaces();
+        for (const WritingLine& line : writingLines(m_writing))
+            fill(line.piece, line.rect, onWhite(m_style.palette.adult, kWritingLineStrength));
         return std::move(m_list);
     }
 
 private:
-    // Lines to write on, wanted below a piece.
-    struct Writing {
-        PieceId piece;
-        RectMm room;
-        Mm first; // y of the first line
-        WritingSpace space;
-    };
-
     // Titles in two languages have one size.
     [[nodiscard]] int commonTitleStep() const
     {
@@ -212,48 +205,6 @@ private:
         return top;
     }
 
-    // Invitations in two languages stand side by side; the lines below them are for both.
-    void setWritingSpaces()
-    {
-        for (std::size_t i = 0; i < m_writing.size(); ++i) {
-            Writing shared = m_writing[i];
-            const auto beside = [&](const Writing& other) {
-                return std::abs((other.room.y - shared.room.y).value()) < 0.5;
-            };
-            if (std::find_if(m_writing.begin(), m_writing.end(), beside)
-                != m_writing.begin() + static_cast<std::ptrdiff_t>(i))
-                continue;
-            Mm right = shared.room.right();
-            Mm bottom = shared.room.bottom();
-            for (const Writing& other : m_writing) {
-                if (!beside(other))
-                    continue;
-                shared.first = std::max(shared.first, other.first);
-                shared.room.x = std::min(shared.room.x, other.room.x);
-                right = std::max(right, other.room.right());
-                bottom = std::max(bottom, other.room.bottom());
-            }
-            shared.room.width = right - shared.room.x;
-            shared.room.height = bottom - shared.room.y;
-            setWritingSpace(shared);
-        }
-    }
-
-    void setWritingSpace(const Writing& writing)
-    {
-        for (int i = 0;; ++i) {
-            const Mm y = writing.first + i * writing.space.pitch;
-            if (i >= writing.space.lines && y > writing.room.bottom() + Mm(0.1))
-                break;
-            fill(writing.piece,
-                {writing.room.x,
-                    y - kWritingLineHeight / 2,
-                    writing.room.width,
-                    kWritingLineHeight},
-                onWhite(m_style.palette.adult, kWritingLineStrength));
-        }
-    }
-
     void setPicture(const ClearedPiece& piece, const PieceText& text)
     {
         if (!piece.picture)
@@ -286,7 +237,7 @@ private:
     const ClearedPanel& m_panel;
     const PanelStyle& m_style;
     DisplayList m_list;
-    std::vector<Writing> m_writing;
+    std::vector<WritingRoom> m_writing;
 };
 
 } // namespace
