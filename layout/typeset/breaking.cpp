@@ -278,8 +278,10 @@ LineBreaks breakParagraph(const std::vector<BreakUnit>& units, Measure measure)
         if (end == text.count())
             return lines > 1 && width < 0.33 * measure.column ? 10.0 : 0.0;
         const double off = (measure.column - width) / measure.column;
-        const double phrase = text.unit(end - 1).insidePhrase ? 0.0 : -0.001;
-        return off * off + phrase;
+        double extra = text.unit(end - 1).insidePhrase ? 0.0 : -0.001;
+        if (end - first >= 2 && endsSentence(text.unit(end - 2).text))
+            extra += 0.04; // the first word of a sentence would end the line
+        return off * off + extra;
     };
     return {leastCost(text, lines, cost).ends, text.fits()};
 }

@@ -40,7 +40,8 @@ struct LineBreaks {
     const std::vector<BreakUnit>& units, Measure measure, const QString& language);
 
 // Adult text: the fewest lines, evenly filled over the whole paragraph; the last line is at least
-// 33 % of the measure where that is possible.
+// 33 % of the measure where that is possible. A sentence does not begin at a line's end for the
+// sake of a little evenness.
 [[nodiscard]] LineBreaks breakParagraph(const std::vector<BreakUnit>& units, Measure measure);
 
 // From the first unit of a line to the last, without the spaces at its end.

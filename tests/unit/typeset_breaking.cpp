@@ -146,6 +146,14 @@ TEST(BreakParagraph, FillsTheLastLineToAThird)
     EXPECT_EQ(static_cast<int>(breaks.ends.size()), lines);
 }
 
+TEST(BreakParagraph, DoesNotBeginASentenceAtTheEndOfALine)
+{
+    const auto units =
+        words(QStringLiteral("A wet hand, once a minute. The first is nearly gone."));
+    EXPECT_THAT(split(units, breakParagraph(units, {310, 0})),
+        ElementsAre("A wet hand, once a minute.", "The first is nearly gone."));
+}
+
 TEST(BreakParagraph, IsOneLineWhereItFits)
 {
     const auto units = words(QStringLiteral("No stamping."));
