@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QPalette>
+#include <QScreen>
 #include <QStyle>
 #include <QStyleFactory>
 #include <QToolTip>
@@ -39,8 +40,14 @@ int main(int argc, char** argv)
     installCanvasAccess();
 
     MainWindow window;
-    window.resize(1366, 768);
-    window.show();
+    // Most of the screen; all of it where title bar and window would not fit on it together.
+    const QSize least(1366, 768);
+    const QSize screen = window.screen()->availableSize();
+    window.resize((screen * 0.85).expandedTo(least).boundedTo(screen));
+    if (screen.width() <= least.width() || screen.height() <= least.height() + 40)
+        window.showMaximized();
+    else
+        window.show();
     if (const QStringList books = parser.positionalArguments(); !books.isEmpty())
         window.openBook(books.first());
     return QApplication::exec();

@@ -178,6 +178,7 @@ void Slip::paintEvent(QPaintEvent* /*event*/)
 {
     const Tokens& t = tokens();
     QPainter painter(this);
+    painter.setLayoutDirection(layoutDirection()); // or a full stop lands at the wrong end
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(underMouse() && !isForbidden() ? t.edge : t.line, 1));
     painter.setBrush(used().isEmpty() ? t.slip : t.window);
