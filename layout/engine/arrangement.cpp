@@ -12,14 +12,14 @@ Mm pitch(const PageSpec& page)
 
 } // namespace
 
-Mm PageSpec::width(int count) const
+Mm PageSpec::width(int columnCount) const
 {
-    return count * pitch(*this) - gutter;
+    return columnCount * pitch(*this) - gutter;
 }
 
-Mm PageSpec::height(int count) const
+Mm PageSpec::height(int rowCount) const
 {
-    return count * rowUnit - gutter;
+    return rowCount * rowUnit - gutter;
 }
 
 RectMm PageSpec::cell(const GridRect& at) const

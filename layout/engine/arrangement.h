@@ -116,8 +116,8 @@ struct PageSpec {
     int columns = 12;
     int rows = 0;
     double minPpi = 150;
-    [[nodiscard]] Mm width(int columns) const;
-    [[nodiscard]] Mm height(int rows) const;
+    [[nodiscard]] Mm width(int columnCount) const;
+    [[nodiscard]] Mm height(int rowCount) const;
     [[nodiscard]] RectMm cell(const GridRect& at) const;
 };
 

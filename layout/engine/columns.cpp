@@ -6,7 +6,7 @@ namespace wainscot::engine {
 
 Intervals::Intervals(const ColumnSystem& system, int columns)
     : m_side(columns + 1)
-    , m_index(std::size_t(m_side * m_side), -1)
+    , m_index(std::size_t(m_side) * std::size_t(m_side), -1)
 {
     std::vector<int> edges = system.cuts;
     edges.insert(edges.begin(), 0);
@@ -17,12 +17,12 @@ Intervals::Intervals(const ColumnSystem& system, int columns)
     std::stable_sort(
         m_spans.begin(), m_spans.end(), [](const Span& a, const Span& b) { return a.w < b.w; });
     for (std::size_t q = 0; q < m_spans.size(); ++q)
-        m_index[std::size_t(m_spans[q].x * m_side + m_spans[q].w)] = int(q);
+        m_index[place(m_spans[q].x, m_spans[q].w)] = int(q);
 }
 
 int Intervals::find(int x, int w) const
 {
-    return m_index[std::size_t(x * m_side + w)];
+    return m_index[place(x, w)];
 }
 
 ColumnSystem columnSystem(std::string name, std::vector<int> cuts)

@@ -27,6 +27,11 @@ public:
     [[nodiscard]] int find(int x, int w) const; // -1 = none
 
 private:
+    [[nodiscard]] std::size_t place(int x, int w) const
+    {
+        return std::size_t(x) * std::size_t(m_side) + std::size_t(w);
+    }
+
     int m_side;
     std::vector<Span> m_spans; // by width, narrow ones first
     std::vector<int> m_index;

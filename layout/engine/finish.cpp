@@ -27,6 +27,15 @@ public:
     {
     }
 
+    void hairlineAbove(GridRect group)
+    {
+        group.page = m_page;
+        const PageSpec& page = m_leaves.page();
+        const RectMm cell = page.cell(group);
+        m_out.groupChanges.push_back(
+            {m_page, cell.x, cell.y - kHairlineAbove * page.rowUnit, cell.width});
+    }
+
     void walk(const Node& node)
     {
         if (node.type == NodeType::Leaf) {
@@ -232,17 +241,11 @@ void Finisher::dropBesideLabels(const Node& row, std::size_t from)
 
 void Finisher::partGroups(const Node& stack)
 {
-    const PageSpec& page = m_leaves.page();
     for (std::size_t k = 1; k < stack.children.size(); ++k) {
         const GridRect& above = stack.children[k - 1].at;
-        GridRect below = stack.children[k].at;
-        const int next = stack.children[k].first;
-        if (below.y == above.y + above.h || m_leaves.piece(next).item.group <= 0)
-            continue;
-        below.page = m_page;
-        const RectMm cell = page.cell(below);
-        m_out.groupChanges.push_back(
-            {m_page, cell.x, cell.y - kHairlineAbove * page.rowUnit, cell.width});
+        const Node& below = stack.children[k];
+        if (below.at.y > above.y + above.h && m_leaves.piece(below.first).item.group > 0)
+            hairlineAbove(below.at);
     }
 }
 
@@ -255,6 +258,8 @@ void finishPage(
     Finisher finisher(page, system, leaves, out);
     for (const Node& tree : plan.trees)
         finisher.walk(tree);
+    for (const GridRect& group : plan.parted)
+        finisher.hairlineAbove(group);
     // What no piece pays for is white: the foot of the page and empty parts around pins.
     out.cost.white += plan.cost - (out.cost.total() - before.total());
 }

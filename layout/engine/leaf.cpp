@@ -61,8 +61,8 @@ LeafTable::LeafTable(const PageSpec& page, std::vector<Piece> pieces, TextMemo& 
     , m_text(text)
     , m_usable(page.width(page.columns).value() * page.height(page.rows).value())
 {
-    const auto places = m_pieces.size() * std::size_t((page.columns + 1) * (page.columns + 1));
-    m_costs.resize(places);
+    const auto side = std::size_t(page.columns) + 1;
+    m_costs.resize(m_pieces.size() * side * side);
 }
 
 bool LeafTable::allowed(const Piece& piece, int x, int w) const
@@ -234,8 +234,8 @@ const std::vector<Cost>& LeafTable::costs(int i, int x, int w)
     const bool placeMatters = piece.item.previous || piece.item.wish.firstColumn >= 0;
     const int key =
         placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0) : (x > 0 ? 1 : 0);
-    const int side = m_page.columns + 1;
-    auto& row = m_costs[std::size_t((i * side + key) * side + w)];
+    const auto side = std::size_t(m_page.columns) + 1;
+    auto& row = m_costs[(std::size_t(i) * side + std::size_t(key)) * side + std::size_t(w)];
     if (row.empty()) {
         row.assign(std::size_t(m_page.rows) + 1, kNever);
         for (int h = 1; h <= m_page.rows; ++h) {

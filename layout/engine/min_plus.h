@@ -16,27 +16,27 @@ struct Faces {
 // out[a + b + shift] = min(itself, upper[a] + lower[b]) for every a and b with the sum within
 // `rows`. `upper` begins at height upperLeast, `lower` at lowerLeast; both end at `rows`.
 struct StackJob {
-    Cost* out; // 0 .. rows
+    Cost* out = nullptr; // 0 .. rows
     Faces upper;
-    bool upperStacks; // may the upper part be a stack itself
+    bool upperStacks = false; // may the upper part be a stack itself
     Faces lower;
-    int upperLeast;
-    int lowerLeast;
-    int rows;
-    int shift; // rows of white between the two
-    Cost* scratch; // room for two lots of rows + 1
+    int upperLeast = 0;
+    int lowerLeast = 0;
+    int rows = 0;
+    int shift = 0; // rows of white between the two
+    Cost* scratch = nullptr; // room for two lots of rows + 1
 };
 void stackAll(const StackJob& job);
 
 // out[k] = min(itself, left[k] + right[k] + price), where a right part that is, or begins with, a
 // stack costs stackExtra more.
 struct RowJob {
-    Cost* out;
-    const Cost* left;
+    Cost* out = nullptr;
+    const Cost* left = nullptr;
     Faces right;
-    Cost price;
-    Cost stackExtra;
-    int count;
+    Cost price = 0;
+    Cost stackExtra = 0;
+    int count = 0;
 };
 void addRow(const RowJob& job);
 

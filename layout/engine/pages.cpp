@@ -16,7 +16,8 @@ public:
     PageCosts(const RunTable& table, LeafTable& leaves, const std::vector<Pin>& pins)
         : m_table(table)
         , m_leaves(leaves)
-        , m_free(std::size_t((leaves.size() + 1) * (leaves.size() + 1)), {-1, 0})
+        , m_side(std::size_t(leaves.size()) + 1)
+        , m_free(m_side * m_side, {-1, 0})
     {
         for (const Pin& pin : pins)
             m_pins[pin.at.page].push_back(pin);
@@ -35,7 +36,7 @@ public:
             return {frame->second.cost(first, last), rows};
         if (first == last)
             return {kNever, rows};
-        auto& known = m_free[std::size_t(first * (m_leaves.size() + 1) + last)];
+        auto& known = m_free[std::size_t(first) * m_side + std::size_t(last)];
         if (known.first >= 0)
             return known;
         Cost best = kNever;
@@ -61,7 +62,7 @@ public:
         const auto [cost, height] = of(page, first, last);
         out.cost = cost;
         if (const auto frame = m_frames.find(page); frame != m_frames.end())
-            out.trees = frame->second.trees(first, last);
+            frame->second.describe(out);
         else
             out.trees.push_back(
                 m_table.tree(first, last, {page, 0, 0, m_leaves.page().columns, height}));
@@ -79,6 +80,7 @@ private:
 
     const RunTable& m_table;
     LeafTable& m_leaves;
+    std::size_t m_side;
     std::vector<std::pair<Cost, int>> m_free; // pages without pins, by run; -1 = not asked yet
     std::map<int, std::vector<Pin>> m_pins;
     std::map<int, PinFrame> m_frames;

@@ -17,6 +17,7 @@ struct PagePlan {
     int last = 0;
     Cost cost = kNever;
     std::vector<Node> trees;
+    std::vector<GridRect> parted; // columns and first row of groups that begin below a cut at pins
 };
 
 struct Pagination {

@@ -84,23 +84,33 @@ std::vector<Pin> PinFrame::pinsIn(const GridRect& at) const
     return inside;
 }
 
-std::pair<PinFrame::Part, PinFrame::Part> PinFrame::halves(
-    const Part& part, bool across, int at, int split) const
+std::pair<PinFrame::Part, PinFrame::Part> PinFrame::halves(const Part& part, const Best& cut) const
 {
     Part before = part;
     Part after = part;
-    before.last = split;
-    after.first = split;
-    if (across) {
-        before.at.h = at - part.at.y;
-        after.at.y = at;
-        after.at.h = part.at.y + part.at.h - at;
+    before.last = cut.split;
+    after.first = cut.split;
+    if (cut.cut == Cut::Across) {
+        before.at.h = cut.at - part.at.y;
+        after.at.y = cut.at + cut.gap;
+        after.at.h = part.at.y + part.at.h - after.at.y;
     } else {
-        before.at.w = at - part.at.x;
-        after.at.x = at;
-        after.at.w = part.at.x + part.at.w - at;
+        before.at.w = cut.at - part.at.x;
+        after.at.x = cut.at;
+        after.at.w = part.at.x + part.at.w - cut.at;
     }
     return {before, after};
+}
+
+// As in the table: one row of white parts two groups, unless a pin stands there.
+int PinFrame::gapRows(const Part& part, int split, int at) const
+{
+    if (split <= part.first || split >= part.last || at + 1 >= part.at.y + part.at.h)
+        return 0;
+    const int above = m_leaves.piece(split - 1).item.group;
+    const int below = m_leaves.piece(split).item.group;
+    const GridRect row{m_page, part.at.x, at, part.at.w, 1};
+    return above > 0 && below > 0 && above != below && pinsIn(row).empty() ? 1 : 0;
 }
 
 // A part without pins: one run, or nothing; what the run leaves at its foot is white.
@@ -142,13 +152,18 @@ void PinFrame::tryCuts(const Part& part, bool across, const std::vector<Pin>& in
             if (split > part.first && split < part.last && group(split) > 0
                 && group(split) == group(split - 1))
                 continue; // a group is one rectangle
-            const auto [before, after] = halves(part, across, at, split);
+            Best cut;
+            cut.cut = across ? Cut::Across : Cut::Down;
+            cut.at = at;
+            cut.split = split;
+            cut.gap = across ? gapRows(part, split, at) : 0;
+            const auto [before, after] = halves(part, cut);
             const Cost first = solve(before).cost;
             if (first >= best.cost)
                 continue;
-            const Cost sum = std::min(kNever, first + solve(after).cost);
-            if (sum < best.cost)
-                best = {sum, across ? Cut::Across : Cut::Down, at, split, 0};
+            cut.cost = std::min(kNever, first + solve(after).cost);
+            if (cut.cost < best.cost)
+                best = cut;
         }
     }
 }
@@ -178,26 +193,26 @@ Cost PinFrame::cost(int first, int last)
     return solve({{m_page, 0, 0, page.columns, page.rows}, first, last}).cost;
 }
 
-void PinFrame::collect(const Part& part, std::vector<Node>& out)
+void PinFrame::collect(const Part& part, PagePlan& out)
 {
     const Best best = solve(part);
     if (best.cut == Cut::Filled) {
         GridRect at = part.at;
         at.h = best.height;
-        out.push_back(m_table.tree(part.first, part.last, at));
+        out.trees.push_back(m_table.tree(part.first, part.last, at));
     } else if (best.cut == Cut::Across || best.cut == Cut::Down) {
-        const auto [before, after] = halves(part, best.cut == Cut::Across, best.at, best.split);
+        const auto [before, after] = halves(part, best);
+        if (best.gap > 0)
+            out.parted.push_back(after.at);
         collect(before, out);
         collect(after, out);
     }
 }
 
-std::vector<Node> PinFrame::trees(int first, int last)
+void PinFrame::describe(PagePlan& out)
 {
-    std::vector<Node> out;
     const PageSpec& page = m_leaves.page();
-    collect({{m_page, 0, 0, page.columns, page.rows}, first, last}, out);
-    return out;
+    collect({{m_page, 0, 0, page.columns, page.rows}, out.first, out.last}, out);
 }
 
 } // namespace wainscot::engine

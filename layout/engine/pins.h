@@ -14,8 +14,8 @@ public:
     PinFrame(const RunTable& table, LeafTable& leaves, std::vector<Pin> pins);
 
     [[nodiscard]] Cost cost(int first, int last);
-    // REQUIRES: cost(first, last) < kNever
-    [[nodiscard]] std::vector<Node> trees(int first, int last);
+    // Fills in the trees of pieces out.first .. out.last-1. REQUIRES: their cost is below kNever
+    void describe(PagePlan& out);
 
 private:
     struct Part {
@@ -35,15 +35,16 @@ private:
         int at = 0; // row or column of the cut
         int split = 0;
         int height = 0; // rows filled
+        int gap = 0; // rows of white below a cut across
     };
 
     [[nodiscard]] Best solve(const Part& part);
     [[nodiscard]] Best fillFree(const Part& part) const;
     void tryCuts(const Part& part, bool across, const std::vector<Pin>& inside, Best& best);
-    void collect(const Part& part, std::vector<Node>& out);
+    void collect(const Part& part, PagePlan& out);
     [[nodiscard]] std::vector<Pin> pinsIn(const GridRect& at) const;
-    [[nodiscard]] std::pair<Part, Part> halves(
-        const Part& part, bool across, int at, int split) const;
+    [[nodiscard]] std::pair<Part, Part> halves(const Part& part, const Best& cut) const;
+    [[nodiscard]] int gapRows(const Part& part, int split, int at) const;
 
     const RunTable& m_table;
     LeafTable& m_leaves;

@@ -63,6 +63,10 @@ private:
     [[nodiscard]] int gapRows(int split) const;
     [[nodiscard]] Cost stackExtra(int split) const;
     [[nodiscard]] int widest(int first, int last) const; // columns the run may have
+    [[nodiscard]] std::size_t runIndex(int first, int last) const
+    {
+        return std::size_t(first) * (std::size_t(m_count) + 1) + std::size_t(last - first);
+    }
     [[nodiscard]] const Slot* slot(int first, int last, int q) const;
     [[nodiscard]] Cost face(const Slot* slot, bool single, Face which, int h) const;
     [[nodiscard]] const Cost* row(const Slot* slot, bool single, Face which) const;

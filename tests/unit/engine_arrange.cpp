@@ -159,6 +159,23 @@ TEST(DaysPlan, PictureAndWordsChangePlacesFromDayToDay)
     }
 }
 
+TEST(DaysPlan, ArrangingAgainAroundAPinnedPictureKeepsThePlan)
+{
+    const auto document = makeDays(-1, 4, Format::A1Landscape);
+    const Arrangement before = arranged(document->request, document->text);
+    Request request = document->request;
+    for (Item& item : request.items) {
+        item.previous = placeOf(before, item.id).at;
+        if (item.importance >= 3)
+            item.pinned = placeOf(before, item.id).at;
+    }
+    const Arrangement after = arranged(request, document->text);
+    EXPECT_TRUE(after.droppedWishes.empty());
+    for (const Placement& one : before.items)
+        EXPECT_EQ(placeOf(after, one.id).at, one.at) << "piece " << one.id;
+    EXPECT_EQ(after.groupChanges, before.groupChanges);
+}
+
 TEST(DrawingPlan, SampleAtTopLeftWordsBesideNoteAndCreditsAtTheFoot)
 {
     const auto document = makeDrawing(1, Format::A3Landscape);

@@ -1,0 +1,25 @@
+// Why something cannot be arranged: what is in the way, and how much room is missing.
+#pragma once
+
+#include "layout/engine/pages.h"
+
+namespace wainscot::engine {
+
+// A request made ready: pieces in reading order without the pinned ones.
+struct Job {
+    const Request& request;
+    std::vector<Piece> pieces; // without the pinned ones
+    std::vector<Pin> pins;
+    std::optional<int> pages;
+};
+
+// Items that can stand nowhere, whatever else is on the page.
+[[nodiscard]] std::optional<Failure> impossibleItem(const Job& job, TextMemo& text);
+
+// Pins off the page, on one another, or in a ring that no straight cut parts.
+[[nodiscard]] std::optional<Failure> badPins(const std::vector<Pin>& pins, const PageSpec& page);
+
+// How much higher one page would have to be for everything, and what could leave instead.
+[[nodiscard]] Failure tooMuch(const Job& job, TextMemo& text);
+
+} // namespace wainscot::engine
