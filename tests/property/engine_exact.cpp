@@ -202,7 +202,7 @@ Small smallCase(int count, int seed)
     for (Item& item : out.items)
         if (seed % 3 == 0)
             item.group = 0;
-    if (seed % 4 == 1 && out.items[2].group == 0)
+    if (seed % 4 == 1 && count > 2 && out.items[2].group == 0)
         out.items[2].wish.bandBefore = true;
     if (seed % 5 == 2)
         out.items[1].previous = GridRect{0, 2, 3, 2, 4};
