@@ -17,8 +17,8 @@ struct ExifFacts {
     std::optional<CaptureTime> captured; // when taken or scanned, never when changed
 };
 
-// `tree` starts with the byte order mark ("II" or "MM").
-[[nodiscard]] ExifFacts readExif(QByteArrayView tree);
+// `data` starts with the byte order mark ("II" or "MM").
+[[nodiscard]] ExifFacts readExif(QByteArrayView data);
 
 struct TiffHeader {
     SizePx size;

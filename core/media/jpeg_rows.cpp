@@ -171,8 +171,8 @@ bool JpegRows::next(std::uint8_t* row)
     if (!readLine())
         return false;
     countDecoded(m_line.size());
-    const auto lead = static_cast<std::size_t>(m_opened->lead * channelsOf(kind()));
-    const auto from = m_line.begin() + static_cast<std::ptrdiff_t>(lead);
+    const auto lead = static_cast<std::ptrdiff_t>(m_opened->lead) * channelsOf(kind());
+    const auto from = m_line.begin() + lead;
     std::copy_n(from, rowBytes(), row);
     if (m_opened->inverted)
         std::transform(row, row + rowBytes(), row, [](std::uint8_t ink) { return 255 - ink; });

@@ -286,7 +286,7 @@ void RunTable::keep(int first, int last, int q, const Scratch& scratch)
     }
     if (least > m_rows)
         return;
-    const auto count = std::size_t(m_rows - least + 1);
+    const auto count = std::size_t(m_rows - least) + 1;
     Cost* const data = room(count * (single ? 1 : 3));
     Cost* at = data;
     for (std::size_t face = 0; face < (single ? 1U : 3U); ++face)
