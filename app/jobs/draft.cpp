@@ -139,6 +139,17 @@ QString creditsFor(const Material& material, const std::vector<const Quote*>& qu
     return text + taughtBy(quotes) + QLatin1Char('.');
 }
 
+namespace {
+
+// The teacher's own line, or one made from what is known.
+QString creditsLine(const Material& material, const std::vector<const Quote*>& quotes)
+{
+    const QString& own = material.experience.credits;
+    return own.isEmpty() ? creditsFor(material, quotes) : own;
+}
+
+} // namespace
+
 std::vector<PanelDraft> draftDays(const Material& material, const Selection& selection, int panels)
 {
     const auto count = selection.moments.size();
@@ -156,9 +167,7 @@ std::vector<PanelDraft> draftDays(const Material& material, const Selection& sel
             at == 0 ? experience.title : furtherTitle(material, moments, oneDay)));
         if (at == 0 && !experience.context.isEmpty())
             draft.pieces.push_back(textPiece(PieceKind::Context, experience.context));
-        const QString credits = experience.credits.isEmpty()
-            ? creditsFor(material, quotesIn(selection.moments))
-            : experience.credits;
+        const QString credits = creditsLine(material, quotesIn(selection.moments));
         if (at == 0 && !credits.isEmpty())
             draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
         if (at < selection.leads.size())
@@ -190,7 +199,8 @@ std::vector<PanelDraft> draftDrawings(
         draft.pieces.push_back(quotePiece(*choice.quote, 0));
         if (!note.isEmpty())
             draft.pieces.push_back(textPiece(PieceKind::Interpretation, note));
-        draft.pieces.push_back(textPiece(PieceKind::Credits, creditsFor(material, {choice.quote})));
+        draft.pieces.push_back(
+            textPiece(PieceKind::Credits, creditsLine(material, {choice.quote})));
         drafts.push_back(draft);
     }
     return drafts;
