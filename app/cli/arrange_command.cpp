@@ -19,7 +19,7 @@ constexpr std::array kOptions{
     OptionSpec{"panel", "SIZE", "A0..A5, Letter, Legal, Tabloid, 24x36in, 600x900mm", true},
     OptionSpec{"landscape", nullptr, "the longer side across"},
     OptionSpec{"panels", "N", "how many panels (1)"},
-    OptionSpec{"reading-distance", "LENGTH", "from where people read (1.5m)"},
+    OptionSpec{"reading-distance", "LENGTH", "from where people read; else 1.5m, up to A3 1m"},
 };
 
 QString nameOf(engine::Obstacle obstacle)

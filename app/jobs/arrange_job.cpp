@@ -33,6 +33,12 @@ QString choosePlan(const ArrangeJob& job, const Display* known, const Material& 
     return QStringLiteral("days");
 }
 
+// People come nearer to a sheet of a table's size (A3, Tabloid). Common practice, no source.
+Mm usualReadingDistance(SizeMm panel)
+{
+    return std::max(panel.width, panel.height) <= Mm(432) ? Mm(1000) : Mm(1500);
+}
+
 Display displayFor(const ArrangeJob& job, const Display* known, const Experience& experience)
 {
     Display display = known != nullptr ? *known : Display();
@@ -40,7 +46,10 @@ Display displayFor(const ArrangeJob& job, const Display* known, const Experience
     display.name = job.display.simplified();
     display.audience = job.audience;
     display.panelSize = job.panelSize;
-    display.readingDistance = job.readingDistance;
+    if (job.readingDistance)
+        display.readingDistance = *job.readingDistance;
+    else if (known == nullptr)
+        display.readingDistance = usualReadingDistance(job.panelSize);
     display.language = experience.language.isEmpty() ? display.language : experience.language;
     return display;
 }
@@ -67,9 +76,10 @@ std::optional<Error> faultIn(const ArrangeJob& job)
             QStringLiteral("%1 panels").arg(job.panels),
             QStringLiteral("a display has 1 to %1").arg(kMostPanels)};
     }
-    if (job.readingDistance < Mm(300) || job.readingDistance > Mm(10000)) {
+    if (job.readingDistance
+        && (*job.readingDistance < Mm(300) || *job.readingDistance > Mm(10000))) {
         return Error{ErrorCode::WrongUse,
-            QStringLiteral("A reading distance of %1 mm").arg(job.readingDistance.value()),
+            QStringLiteral("A reading distance of %1 mm").arg(job.readingDistance->value()),
             QStringLiteral("people read from 0.3 m to 10 m")};
     }
     return std::nullopt;

@@ -46,7 +46,7 @@ struct ArrangeJob {
     Audience audience = Audience::Classroom;
     SizeMm panelSize{Mm(841), Mm(594)};
     int panels = 1; // 1..20
-    Mm readingDistance{1500};
+    std::optional<Mm> readingDistance; // 0.3 to 10 m; nothing = the display's, or what is usual
     QString plan; // "days", "drawing"; empty = by what the experience holds
     QString pairing; // empty = what suits the plan
     QString palette; // empty = what suits the plan

@@ -277,8 +277,8 @@ TEST(ArrangeJob, ShowsOneDrawingWithItsWordsOnASmallSheet)
     puddle.book.pictures.put(value);
     ArrangeJob job = hallway();
     job.panelSize = {Mm(420), Mm(297)};
-    job.readingDistance = Mm(1000);
     const ArrangeOutcome outcome = puddle.arranged(job);
+    EXPECT_EQ(outcome.display.readingDistance, Mm(1000)); // nearer than to a wall
     EXPECT_EQ(outcome.display.plan, QStringLiteral("drawing"));
     ASSERT_FALSE(outcome.pieces.empty());
     EXPECT_EQ(outcome.pieces.front().piece.kind, PieceKind::Work);
