@@ -70,7 +70,9 @@ private:
                 std::max_element(days.begin(), days.end(), [&](const auto& a, const auto& b) {
                     return unusedPerMoment(a, share) < unusedPerMoment(b, share);
                 });
-            if (fullest == days.end() || unusedPerMoment(*fullest, share) < 1)
+            // A child may speak twice where the room is there and nobody is left unheard for it.
+            if (fullest == days.end()
+                || static_cast<int>(m_quotesOfDay[*fullest].size()) <= share[*fullest])
                 break;
             ++share[*fullest];
         }
