@@ -195,7 +195,7 @@ void Note::showPiece(PieceId id, bool cropping, bool swapping)
                     "nearer or wider. Enter when it is right.");
     else if (swapping)
         second = tr("Now choose the piece to trade places with. Esc leaves it.");
-    addHead(*piece, second.size() > 140 ? second.left(139) + QChar(0x2026) : second);
+    addHead(*piece, beginningOf(second, 140));
     addFindings(m_desk.findingsOn(id));
     addActions(*piece, cropping, swapping);
     addFacts(*piece);
@@ -211,7 +211,7 @@ void Note::showTrial(const QStringList& underneath, const QString& what)
     if (underneath.isEmpty()) {
         m_column->addWidget(new Label(tr("Nothing else moves."), 0.95));
     } else {
-        QString first = underneath.first().left(60);
+        QString first = beginningOf(underneath.first(), 60);
         while (first.endsWith(QLatin1Char('.')))
             first.chop(1);
         const QString others =

@@ -161,7 +161,7 @@ void MainWindow::sayCompose()
         return;
     }
     if (hand != nullptr && canvas.isLifted()) {
-        m_sill->say(tr("%1 is in your hand.").arg(nameFor(book, *hand).left(60)),
+        m_sill->say(tr("%1 is in your hand.").arg(beginningOf(nameFor(book, *hand), 60)),
             tr("Arrow keys move it, Enter sets it down, Esc puts it back."));
         next(tr("Set it down"), [this] { m_compose->canvas().setDown(); });
         return;

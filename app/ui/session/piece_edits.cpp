@@ -114,4 +114,12 @@ bool isWritable(PieceKind kind)
     return kind != PieceKind::Quote;
 }
 
+QString beginningOf(const QString& text, int letters)
+{
+    if (text.size() <= letters)
+        return text;
+    const auto space = text.lastIndexOf(QLatin1Char(' '), letters - 1);
+    return text.left(space > 0 ? space : letters - 1) + QChar(0x2026);
+}
+
 } // namespace wainscot::ui

@@ -24,6 +24,8 @@ namespace wainscot::ui {
 [[nodiscard]] QString wordFor(PieceKind kind);
 // "Photo: Wren's wet hand"; for words the child's name: "Wren: My wet hand went off the wall."
 [[nodiscard]] QString nameFor(const Book& book, const Piece& piece);
+// Whole words of a longer text, at most `letters` of it, with an ellipsis for the rest.
+[[nodiscard]] QString beginningOf(const QString& text, int letters);
 // Adult's text may be written on the panel; a child's words may not.
 [[nodiscard]] bool isWritable(PieceKind kind);
 
