@@ -9,7 +9,9 @@ wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engin
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
 
-# Measured by hand: CPU, memory and growth.
-add_executable(bench_engine bench/engine_bench.cpp)
-target_link_libraries(bench_engine PRIVATE engine_documents)
+# Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
+add_executable(bench_engine
+  bench/engine_bench.cpp
+  bench/engine_speed.cpp)
+target_link_libraries(bench_engine PRIVATE w_options engine_documents Qt6::Gui)
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)

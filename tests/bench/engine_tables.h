@@ -1,0 +1,20 @@
+// The sections of bench_engine. Each measures one promise of the arrangement engine, prints a table
+// with its goals beside the numbers, and says whether the goals are met.
+//
+// A new section: a function here, its row in the table of engine_bench.cpp, and its own file
+// engine_<name>.cpp in tests/engine.cmake.
+#pragma once
+
+#include <string>
+
+namespace wainscot::engine {
+
+struct BenchOptions {
+    bool quick = false; // fewer or smaller documents; says so in its heading
+    std::string pictures; // folder for pictures to look at; empty = none
+};
+
+// CPU, memory and growth of the exact engine, beside a reference program when one is given.
+[[nodiscard]] bool printSpeedTable(const BenchOptions& options);
+
+} // namespace wainscot::engine
