@@ -22,6 +22,19 @@ Mm PageSpec::height(int rowCount) const
     return rowCount * rowUnit - gutter;
 }
 
+CostTerms& CostTerms::operator+=(const CostTerms& more)
+{
+    crop += more.crop;
+    white += more.white;
+    size += more.size;
+    measure += more.measure;
+    reading += more.reading;
+    alignment += more.alignment;
+    stability += more.stability;
+    likeness += more.likeness;
+    return *this;
+}
+
 RectMm PageSpec::cell(const GridRect& at) const
 {
     return {margin + at.x * pitch(*this), margin + at.y * rowUnit, width(at.w), height(at.h)};

@@ -150,10 +150,12 @@ struct CostTerms {
     std::int64_t reading = 0;
     std::int64_t alignment = 0;
     std::int64_t stability = 0;
+    std::int64_t likeness = 0; // standing as in an arrangement already shown (alternatives.h)
     [[nodiscard]] std::int64_t total() const
     {
-        return crop + white + size + measure + reading + alignment + stability;
+        return crop + white + size + measure + reading + alignment + stability + likeness;
     }
+    CostTerms& operator+=(const CostTerms& more);
 };
 
 struct Arrangement {

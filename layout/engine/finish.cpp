@@ -61,24 +61,12 @@ private:
         at.page = m_page;
         const Piece& piece = m_leaves.piece(node.first);
         const LeafFit fit = m_leaves.fit(node.first, at.x, at.w, at.h);
-        addCost(fit.cost);
+        m_out.cost += fit.cost;
         if (!piece.blank)
             m_out.items.push_back(placed(node.first, at, fit));
     }
 
     Placement placed(int index, const GridRect& at, const LeafFit& fit) const;
-
-    void addCost(const CostTerms& cost)
-    {
-        CostTerms& sum = m_out.cost;
-        sum.crop += cost.crop;
-        sum.white += cost.white;
-        sum.size += cost.size;
-        sum.measure += cost.measure;
-        sum.reading += cost.reading;
-        sum.alignment += cost.alignment;
-        sum.stability += cost.stability;
-    }
 
     void priceRow(const Node& row);
     void levelPictures(const Node& row, std::size_t from);

@@ -207,7 +207,7 @@ void LeafTable::priceWishes(const Piece& piece, const GridRect& cell, LeafFit& o
     }
 }
 
-LeafFit LeafTable::fit(int i, int x, int w, int h)
+LeafFit LeafTable::ownFit(int i, int x, int w, int h)
 {
     LeafFit out;
     const Piece& piece = m_pieces[std::size_t(i)];
@@ -228,23 +228,73 @@ LeafFit LeafTable::fit(int i, int x, int w, int h)
     return out;
 }
 
-const std::vector<Cost>& LeafTable::costs(int i, int x, int w)
+std::size_t LeafTable::place(int i, int x, int w) const
+{
+    const auto side = std::size_t(m_page.columns) + 1;
+    return (std::size_t(i) * side + std::size_t(x)) * side + std::size_t(w);
+}
+
+const std::vector<Cost>& LeafTable::ownCosts(int i, int x, int w)
 {
     const Piece& piece = m_pieces[std::size_t(i)];
     const bool placeMatters = piece.item.previous || piece.item.wish.firstColumn >= 0;
     const int key =
         placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0) : (x > 0 ? 1 : 0);
-    const auto side = std::size_t(m_page.columns) + 1;
-    auto& row = m_costs[(std::size_t(i) * side + std::size_t(key)) * side + std::size_t(w)];
+    auto& row = m_costs[place(i, key, w)];
     if (row.empty()) {
         row.assign(std::size_t(m_page.rows) + 1, kNever);
         for (int h = 1; h <= m_page.rows; ++h) {
-            const LeafFit one = fit(i, placeMatters ? x : key, w, h);
+            const LeafFit one = ownFit(i, placeMatters ? x : key, w, h);
             if (one.possible)
                 row[std::size_t(h)] = Cost(std::min<std::int64_t>(one.cost.total(), kNever));
         }
     }
     return row;
+}
+
+void LeafTable::avoid(std::vector<std::vector<GridRect>> shown, Cost price)
+{
+    m_shown = std::move(shown);
+    m_likeness = price;
+    m_avoiding.assign(m_costs.size(), {});
+}
+
+// Words look the same whatever white is under them, so only their columns count. Where a run
+// stands on the page is not known here; likeness in columns and height is what can be priced.
+Cost LeafTable::likeness(int i, int x, int w, int h) const
+{
+    double sum = 0;
+    for (const GridRect& cell : m_shown[std::size_t(i)]) {
+        const int shared = std::min(x + w, cell.x + cell.w) - std::max(x, cell.x);
+        const double across = double(std::max(0, shared)) / (w + cell.w - std::max(0, shared));
+        const bool picture = m_pieces[std::size_t(i)].isPicture();
+        const double down = picture ? double(std::min(h, cell.h)) / std::max(h, cell.h) : 1;
+        sum += across * across * down;
+    }
+    return toCost(sum * m_likeness / kUnit);
+}
+
+const std::vector<Cost>& LeafTable::costs(int i, int x, int w)
+{
+    const std::vector<Cost>& own = ownCosts(i, x, w);
+    if (m_shown.empty() || m_shown[std::size_t(i)].empty())
+        return own;
+    auto& row = m_avoiding[place(i, x, w)];
+    if (row.empty()) {
+        row = own;
+        for (int h = 1; h <= m_page.rows; ++h)
+            if (row[std::size_t(h)] < kNever)
+                row[std::size_t(h)] += likeness(i, x, w, h);
+    }
+    return row;
+}
+
+LeafFit LeafTable::fit(int i, int x, int w, int h)
+{
+    LeafFit out = ownFit(i, x, w, h);
+    if (out.possible && !m_shown.empty())
+        out.cost.likeness += likeness(i, x, w, h);
+    return out;
 }
 
 int LeafTable::leastRows(int i, int x, int w)

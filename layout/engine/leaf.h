@@ -50,6 +50,9 @@ public:
     // Costs of piece `i` in columns x .. x+w-1 for every height 0..rows; kNever where impossible.
     [[nodiscard]] const std::vector<Cost>& costs(int i, int x, int w);
     [[nodiscard]] LeafFit fit(int i, int x, int w, int h);
+    // From now on piece `i` pays up to `price` for each of `shown[i]`, cells of arrangements
+    // already shown, that it resembles. What was computed without them is kept.
+    void avoid(std::vector<std::vector<GridRect>> shown, Cost price);
     // Lowest height that piece `i` can have in columns x .. x+w-1; rows + 1 = none.
     [[nodiscard]] int leastRows(int i, int x, int w);
     // Smallest area in cells that piece `i` can have anywhere.
@@ -63,6 +66,10 @@ private:
     void fitText(const Piece& piece, double width, int h, LeafFit& out);
     void fitPicture(const Piece& piece, double width, int h, LeafFit& out);
     void priceWishes(const Piece& piece, const GridRect& cell, LeafFit& out) const;
+    [[nodiscard]] LeafFit ownFit(int i, int x, int w, int h);
+    [[nodiscard]] const std::vector<Cost>& ownCosts(int i, int x, int w);
+    [[nodiscard]] Cost likeness(int i, int x, int w, int h) const;
+    [[nodiscard]] std::size_t place(int i, int x, int w) const;
 
     PageSpec m_page;
     std::vector<Piece> m_pieces;
@@ -70,6 +77,9 @@ private:
     Weights m_weights;
     double m_usable; // area between the margins, mm2
     std::vector<std::vector<Cost>> m_costs; // by piece, x, w; empty = not computed yet
+    std::vector<std::vector<GridRect>> m_shown; // by piece; empty = nothing to avoid
+    Cost m_likeness = 0;
+    std::vector<std::vector<Cost>> m_avoiding; // as m_costs, with likeness
 };
 
 // White that must stay between the last baseline of a text and the next piece, mm.

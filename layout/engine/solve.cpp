@@ -16,14 +16,6 @@ namespace {
 constexpr int kLandscapeEdges = 6;
 constexpr int kPortraitEdges = 5;
 
-// One column system's answer.
-struct Candidate {
-    Arrangement arrangement;
-    std::vector<std::pair<int, int>> breaks; // pieces of each page
-    double score = 0;
-    bool possible = false;
-};
-
 bool cancelled(const Request& request)
 {
     return request.cancel != nullptr && request.cancel->load(std::memory_order_relaxed);
@@ -77,7 +69,9 @@ int inversionsOf(const Arrangement& arrangement, const std::vector<Piece>& piece
     return orderInversions(cells, groups);
 }
 
-Candidate tryOne(const Job& job, const ColumnSystem& system, LeafTable& leaves)
+} // namespace
+
+Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves)
 {
     Candidate out;
     const PageSpec& page = job.request.page;
@@ -101,6 +95,8 @@ Candidate tryOne(const Job& job, const ColumnSystem& system, LeafTable& leaves)
     return out;
 }
 
+namespace {
+
 Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
 {
     Candidate best;
@@ -108,7 +104,7 @@ Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextM
     for (const ColumnSystem& system : systems) {
         if (cancelled(job.request))
             return {};
-        Candidate one = tryOne(job, system, leaves);
+        Candidate one = solveSystem(job, system, leaves);
         if (one.possible && (!best.possible || one.score < best.score))
             best = std::move(one);
     }
@@ -144,20 +140,14 @@ void refine(
             change.page = p;
             out.groupChanges.push_back(change);
         }
-        const CostTerms& cost = page.arrangement.cost;
-        out.cost.crop += cost.crop;
-        out.cost.white += cost.white;
-        out.cost.size += cost.size;
-        out.cost.measure += cost.measure;
-        out.cost.reading += cost.reading;
-        out.cost.alignment += cost.alignment;
-        out.cost.stability += cost.stability;
+        out.cost += page.arrangement.cost;
     }
     out.orderInversions = inversionsOf(out, job.pieces);
     whole.arrangement = std::move(out);
 }
 
-// Puts the pinned items back, each at its place in the request's order.
+} // namespace
+
 void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
 {
     std::vector<Item> pinned;
@@ -179,8 +169,6 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
     for (const Placement& one : arrangement.items)
         arrangement.pages = std::max(arrangement.pages, one.at.page + 1);
 }
-
-} // namespace
 
 Outcome solve(const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text)
 {

@@ -3,11 +3,26 @@
 
 #include "layout/engine/columns.h"
 #include "layout/engine/leaf.h"
+#include "layout/engine/obstacles.h"
 
 namespace wainscot::engine {
 
 // The cheapest arrangement over the column systems; earlier systems win ties.
 [[nodiscard]] Outcome solve(
     const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text);
+
+// One column system's answer.
+struct Candidate {
+    Arrangement arrangement; // without the pinned items
+    std::vector<std::pair<int, int>> breaks; // pieces of each page
+    double score = 0; // the cost in units, and what the geometry does not price
+    bool possible = false;
+};
+
+// The best of one column system. `leaves` holds the job's pieces.
+[[nodiscard]] Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves);
+
+// Puts the pinned items back, each at its place in the request's order.
+void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement);
 
 } // namespace wainscot::engine
