@@ -9,9 +9,18 @@ wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engin
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
 
+# Documents of real pieces, and the panel style's tests on how they are laid out.
+add_library(wall_quality STATIC
+  support/wall_texts.cpp support/wall_documents.cpp support/wall_layouts.cpp
+  support/wall_baselines.cpp support/wall_boxes.cpp support/wall_quality.cpp)
+target_link_libraries(wall_quality PUBLIC w_options engine_documents app_jobs)
+target_compile_definitions(wall_quality PRIVATE
+  WAINSCOT_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data")
+
 # Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
 add_executable(bench_engine
   bench/engine_bench.cpp
-  bench/engine_speed.cpp)
-target_link_libraries(bench_engine PRIVATE w_options engine_documents Qt6::Gui)
+  bench/engine_speed.cpp
+  bench/engine_quality.cpp bench/quality_sheet.cpp)
+target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality Qt6::Gui)
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)

@@ -15,9 +15,12 @@ namespace {
 struct Section {
     const char* name;
     bool (*print)(const BenchOptions&);
+    bool always = true; // false: only when named
 };
 
 constexpr Section kSections[] = {
+    {"quality", printQualityTable},
+    {"tuning", printTuningTable, false},
     {"speed", printSpeedTable},
 };
 
@@ -38,12 +41,12 @@ bool known(const std::string& name)
     return false;
 }
 
-bool named(const std::vector<std::string>& names, const std::string& name)
+bool wanted(const std::vector<std::string>& names, const Section& section)
 {
     for (const std::string& one : names)
-        if (one == name)
+        if (one == section.name)
             return true;
-    return names.empty();
+    return names.empty() && section.always;
 }
 
 } // namespace
@@ -68,7 +71,7 @@ int main(int argc, char** argv)
     }
     bool met = true;
     for (const Section& section : kSections) {
-        if (!named(names, section.name))
+        if (!wanted(names, section))
             continue;
         std::printf("== %s%s\n", section.name, options.quick ? " (quick form)" : "");
         std::fflush(stdout);

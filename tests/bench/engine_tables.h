@@ -17,4 +17,10 @@ struct BenchOptions {
 // CPU, memory and growth of the exact engine, beside a reference program when one is given.
 [[nodiscard]] bool printSpeedTable(const BenchOptions& options);
 
+// The panel style's tests on unseen documents, beside justified rows and masonry. Draws contact
+// sheets of all pages into `pictures`.
+[[nodiscard]] bool printQualityTable(const BenchOptions& options);
+// The same on the documents that weights are set by. Not a promise: asked for by name only.
+[[nodiscard]] bool printTuningTable(const BenchOptions& options);
+
 } // namespace wainscot::engine
