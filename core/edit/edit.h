@@ -37,7 +37,9 @@ using Change = std::variant<InfoChange,
     ValueChange<Meeting>,
     ValueChange<Display>,
     ValueChange<Panel>,
-    ValueChange<Piece>>;
+    ValueChange<Piece>,
+    ValueChange<Translation>,
+    ValueChange<PanelTemplate>>;
 
 [[nodiscard]] bool changesNothing(const Change& change);
 

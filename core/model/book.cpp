@@ -51,6 +51,45 @@ const Display* displayByName(const Book& book, const QString& name)
         book.displays, [&](const Display& display) { return sameName(display.name, name); });
 }
 
+const PanelTemplate* templateByName(const Book& book, const QString& name)
+{
+    return firstWhere(
+        book.templates, [&](const PanelTemplate& made) { return sameName(made.name, name); });
+}
+
+bool sameLanguage(const QString& a, const QString& b)
+{
+    const auto first = [](const QString& language) {
+        return language.section(QLatin1Char('-'), 0, 0).toLower();
+    };
+    return first(a) == first(b);
+}
+
+const Translation* translationOf(
+    const Book& book, ExperienceId experience, Translated what, const QString& language)
+{
+    return firstWhere(book.translations, [&](const Translation& one) {
+        return one.experience == experience && one.what == what
+            && sameLanguage(one.language, language);
+    });
+}
+
+const Translation* translationOf(const Book& book, QuoteId quote, const QString& language)
+{
+    return firstWhere(book.translations, [&](const Translation& one) {
+        return one.what == Translated::Words && one.quote == quote
+            && sameLanguage(one.language, language);
+    });
+}
+
+const Translation* translationOf(const Book& book, PictureId picture, const QString& language)
+{
+    return firstWhere(book.translations, [&](const Translation& one) {
+        return one.what == Translated::Caption && one.picture == picture
+            && sameLanguage(one.language, language);
+    });
+}
+
 std::vector<const Quote*> quotesOf(const Book& book, ExperienceId experience)
 {
     return allWhere(

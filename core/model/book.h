@@ -4,6 +4,7 @@
 #include "core/model/child.h"
 #include "core/model/display.h"
 #include "core/model/experience.h"
+#include "core/model/panel_template.h"
 
 #include <map>
 #include <vector>
@@ -63,6 +64,8 @@ struct Book {
     Table<Display> displays;
     Table<Panel> panels;
     Table<Piece> pieces;
+    Table<Translation> translations;
+    Table<PanelTemplate> templates;
 };
 
 // Look-ups by what a person types or sees. Names compare without regard to case and outer spaces.
@@ -71,6 +74,16 @@ struct Book {
 [[nodiscard]] const Display* displayByName(const Book& book, const QString& name);
 [[nodiscard]] std::vector<const Quote*> quotesOf(const Book& book, ExperienceId experience);
 [[nodiscard]] std::vector<const Picture*> picturesOf(const Book& book, ExperienceId experience);
+[[nodiscard]] const PanelTemplate* templateByName(const Book& book, const QString& name);
+// The text's wording in a language; null = nobody has translated it. Languages compare by their
+// first part, so "ar" finds "ar-SY".
+[[nodiscard]] const Translation* translationOf(
+    const Book& book, ExperienceId experience, Translated what, const QString& language);
+[[nodiscard]] const Translation* translationOf(
+    const Book& book, QuoteId quote, const QString& language);
+[[nodiscard]] const Translation* translationOf(
+    const Book& book, PictureId picture, const QString& language);
+[[nodiscard]] bool sameLanguage(const QString& a, const QString& b);
 [[nodiscard]] std::vector<const Panel*> panelsOf(const Book& book, DisplayId display); // by number
 [[nodiscard]] std::vector<const Piece*> piecesOf(const Book& book, PanelId panel); // by order
 

@@ -20,8 +20,9 @@ struct Display {
     Mm readingDistance{1500};
     QString pairing = QStringLiteral("Schoolroom"); // names of layout/typeset/style.h
     QString palette = QStringLiteral("Wet Slate");
-    QString plan; // name of the template of layout/engine/plan.h; empty = chosen by content
+    QString plan; // name of a template, built in or the book's own; empty = chosen by content
     QString language = QStringLiteral("en");
+    int voiceStep = 0; // of the type scale, for children's words; 0 = the plan's own
     friend bool operator==(const Display&, const Display&) = default;
 };
 
@@ -64,7 +65,10 @@ struct Piece {
     PictureId picture; // kind Photo or Work
     QString heading; // adult panels: "What we make of it"
     QString text; // adult's words; for a picture its caption on this panel
-    QString language; // of `text`; empty = the display's
+    // Of `text`; empty = the display's. Of a quote: the language it is shown in, if that is not the
+    // child's own; then its translation shows.
+    QString language;
+    QString secondLanguage; // a picture's caption is set in this language too; empty = no
     int group = 0; // pieces with the same number > 0 stand together, in `order`
     int order = 0; // reading order on the panel
     bool dominant = false;

@@ -69,4 +69,40 @@ std::optional<PictureKind> pictureKindFromName(const QString& name)
     return std::nullopt;
 }
 
+QString nameOf(Translated what)
+{
+    switch (what) {
+    case Translated::Title:
+        return QStringLiteral("title");
+    case Translated::Context:
+        return QStringLiteral("context");
+    case Translated::Interpretation:
+        return QStringLiteral("interpretation");
+    case Translated::NextSteps:
+        return QStringLiteral("next_steps");
+    case Translated::Invitation:
+        return QStringLiteral("invitation");
+    case Translated::Words:
+        return QStringLiteral("words");
+    case Translated::Caption:
+        return QStringLiteral("caption");
+    }
+    return {};
+}
+
+std::optional<Translated> translatedFromName(const QString& name)
+{
+    for (const Translated what : {Translated::Title,
+             Translated::Context,
+             Translated::Interpretation,
+             Translated::NextSteps,
+             Translated::Invitation,
+             Translated::Words,
+             Translated::Caption}) {
+        if (nameOf(what) == name)
+            return what;
+    }
+    return std::nullopt;
+}
+
 } // namespace wainscot

@@ -42,6 +42,7 @@ struct Experience {
     QString context; // the adult's opening words, for the panel
     QString interpretation; // "What we make of it"
     QString nextSteps; // "Next"
+    QString invitation; // what families are asked to write or draw
     QString credits; // room, dates, how the words were taken down, who wrote
     QString language; // of the adult's text, BCP 47
     PromptSetId promptSet;
@@ -132,10 +133,29 @@ struct Meeting {
     friend bool operator==(const Meeting&, const Meeting&) = default;
 };
 
+// Which text of an experience a translation stands for.
+enum class Translated { Title, Context, Interpretation, NextSteps, Invitation, Words, Caption };
+
+// An adult's wording of a text in another language. It never replaces what it stands for.
+struct Translation {
+    TranslationId id;
+    ExperienceId experience;
+    Translated what = Translated::Title;
+    QuoteId quote; // what = Words
+    PictureId picture; // what = Caption
+    QString language; // BCP 47
+    QString text;
+    friend bool operator==(const Translation&, const Translation&) = default;
+};
+
 // Names used in CSV and JSON: "said", "wrote", "drew", "signed", "pointed"; "photo", "work".
 [[nodiscard]] QString nameOf(Telling telling);
 [[nodiscard]] std::optional<Telling> tellingFromName(const QString& name);
 [[nodiscard]] QString nameOf(PictureKind kind);
 [[nodiscard]] std::optional<PictureKind> pictureKindFromName(const QString& name);
+
+// "title", "context", "interpretation", "next_steps", "invitation", "words", "caption"
+[[nodiscard]] QString nameOf(Translated what);
+[[nodiscard]] std::optional<Translated> translatedFromName(const QString& name);
 
 } // namespace wainscot

@@ -17,5 +17,7 @@ using ReflectionId = Id<struct ReflectionTag>;
 using DisplayId = Id<struct DisplayTag>;
 using PanelId = Id<struct PanelTag>;
 using PieceId = Id<struct PieceTag>;
+using TranslationId = Id<struct TranslationTag>;
+using TemplateId = Id<struct TemplateTag>;
 
 } // namespace wainscot

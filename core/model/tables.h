@@ -31,9 +31,13 @@ template <class T, class AnyBook> [[nodiscard]] auto& tableOf(AnyBook& book)
         return book.displays;
     else if constexpr (std::is_same_v<T, Panel>)
         return book.panels;
-    else {
-        static_assert(std::is_same_v<T, Piece>);
+    else if constexpr (std::is_same_v<T, Piece>)
         return book.pieces;
+    else if constexpr (std::is_same_v<T, Translation>)
+        return book.translations;
+    else {
+        static_assert(std::is_same_v<T, PanelTemplate>);
+        return book.templates;
     }
 }
 
@@ -51,6 +55,8 @@ template <class AnyBook, class Visit> void forEachTable(AnyBook& book, Visit vis
     visit(book.displays);
     visit(book.panels);
     visit(book.pieces);
+    visit(book.translations);
+    visit(book.templates);
 }
 
 } // namespace wainscot

@@ -79,6 +79,8 @@ TableForm formOf(const Meeting* kind);
 TableForm formOf(const Display* kind);
 TableForm formOf(const Panel* kind);
 TableForm formOf(const Piece* kind);
+TableForm formOf(const Translation* kind);
+TableForm formOf(const PanelTemplate* kind);
 
 QVariantList valuesOf(const Child& child);
 QVariantList valuesOf(const PromptSet& set);
@@ -91,6 +93,8 @@ QVariantList valuesOf(const Meeting& meeting);
 QVariantList valuesOf(const Display& display);
 QVariantList valuesOf(const Panel& panel);
 QVariantList valuesOf(const Piece& piece);
+QVariantList valuesOf(const Translation& translation);
+QVariantList valuesOf(const PanelTemplate& made);
 
 void readRow(RowReader& row, Child& child);
 void readRow(RowReader& row, PromptSet& set);
@@ -103,6 +107,8 @@ void readRow(RowReader& row, Meeting& meeting);
 void readRow(RowReader& row, Display& display);
 void readRow(RowReader& row, Panel& panel);
 void readRow(RowReader& row, Piece& piece);
+void readRow(RowReader& row, Translation& translation);
+void readRow(RowReader& row, PanelTemplate& made);
 
 // Calls visit(form, list) for the list of ids inside a value, if its kind has one.
 template <class T, class Visit> void withIdList(T& value, Visit visit)

@@ -29,7 +29,7 @@ TableForm formOf(const Experience* /*kind*/)
 {
     return {"experiences",
         "id, title, happened_on, place, materials, sense, goals, context, interpretation, "
-        "next_steps, credits, language, prompt_set_id"};
+        "next_steps, credits, language, prompt_set_id, invitation"};
 }
 
 QVariantList valuesOf(const Experience& experience)
@@ -46,7 +46,8 @@ QVariantList valuesOf(const Experience& experience)
         sqlText(experience.nextSteps),
         sqlText(experience.credits),
         sqlText(experience.language),
-        sqlId(experience.promptSet)};
+        sqlId(experience.promptSet),
+        sqlText(experience.invitation)};
 }
 
 void readRow(RowReader& row, Experience& experience)
@@ -64,6 +65,7 @@ void readRow(RowReader& row, Experience& experience)
     experience.credits = row.text();
     experience.language = row.text();
     experience.promptSet = row.id<PromptSetId>();
+    experience.invitation = row.text();
 }
 
 TableForm formOf(const Quote* /*kind*/)

@@ -1,3 +1,4 @@
+#include "core/model/template_file.h"
 #include "core/store/rows.h"
 
 namespace wainscot {
@@ -6,7 +7,7 @@ TableForm formOf(const Display* /*kind*/)
 {
     return {"displays",
         "id, experience_id, name, audience, panel_width_mm, panel_height_mm, "
-        "reading_distance_mm, pairing, palette, plan, language"};
+        "reading_distance_mm, pairing, palette, plan, language, voice_step"};
 }
 
 QVariantList valuesOf(const Display& display)
@@ -21,7 +22,8 @@ QVariantList valuesOf(const Display& display)
         sqlText(display.pairing),
         sqlText(display.palette),
         sqlText(display.plan),
-        sqlText(display.language)};
+        sqlText(display.language),
+        display.voiceStep};
 }
 
 void readRow(RowReader& row, Display& display)
@@ -37,6 +39,7 @@ void readRow(RowReader& row, Display& display)
     display.palette = row.text();
     display.plan = row.text();
     display.language = row.text();
+    display.voiceStep = row.number();
 }
 
 TableForm formOf(const Panel* /*kind*/)
@@ -61,7 +64,8 @@ TableForm formOf(const Piece* /*kind*/)
     return {"pieces",
         "id, panel_id, kind, quote_id, picture_id, heading, words, language, group_number, "
         "reading_order, is_dominant, x_mm, y_mm, width_mm, height_mm, picture_x_mm, "
-        "picture_y_mm, picture_width_mm, picture_height_mm, is_pinned, focus_x, focus_y, zoom"};
+        "picture_y_mm, picture_width_mm, picture_height_mm, is_pinned, focus_x, focus_y, zoom, "
+        "second_language"};
 }
 
 QVariantList valuesOf(const Piece& piece)
@@ -81,7 +85,7 @@ QVariantList valuesOf(const Piece& piece)
         values << rect.x.value() << rect.y.value() << rect.width.value() << rect.height.value();
     }
     return values << int(piece.pinned) << piece.framing.focus.x << piece.framing.focus.y
-                  << piece.framing.zoom;
+                  << piece.framing.zoom << sqlText(piece.secondLanguage);
 }
 
 void readRow(RowReader& row, Piece& piece)
@@ -103,6 +107,26 @@ void readRow(RowReader& row, Piece& piece)
     piece.framing.focus.x = row.real();
     piece.framing.focus.y = row.real();
     piece.framing.zoom = row.real();
+    piece.secondLanguage = row.text();
+}
+
+// A template is kept as the text of its file, so there is one form of it to read and to check.
+TableForm formOf(const PanelTemplate* /*kind*/)
+{
+    return {"templates", "id, form"};
+}
+
+QVariantList valuesOf(const PanelTemplate& made)
+{
+    return {sqlId(made.id), QString::fromUtf8(templateToJson(made))};
+}
+
+void readRow(RowReader& row, PanelTemplate& made)
+{
+    const auto id = row.id<TemplateId>();
+    const auto read = templateFromJson(row.text().toUtf8(), {});
+    made = row.known(read ? std::optional(*read) : std::nullopt);
+    made.id = id;
 }
 
 } // namespace wainscot

@@ -137,8 +137,26 @@ CREATE INDEX pieces_by_quote ON pieces (quote_id);
 CREATE INDEX pieces_by_picture ON pieces (picture_id);
 )";
 
+// Two languages on a panel, children's words larger than a plan sets them, a teacher's own
+// templates.
+const char* const kVersion3 = R"(
+ALTER TABLE experiences ADD COLUMN invitation TEXT NOT NULL DEFAULT '';
+ALTER TABLE displays ADD COLUMN voice_step INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE pieces ADD COLUMN second_language TEXT NOT NULL DEFAULT '';
+CREATE TABLE translations (
+  id BIGINT PRIMARY KEY,
+  experience_id BIGINT NOT NULL REFERENCES experiences DEFERRABLE INITIALLY DEFERRED,
+  what TEXT NOT NULL, quote_id BIGINT REFERENCES quotes DEFERRABLE INITIALLY DEFERRED,
+  picture_id BIGINT REFERENCES pictures DEFERRABLE INITIALLY DEFERRED,
+  language TEXT NOT NULL, words TEXT NOT NULL);
+CREATE TABLE templates (id BIGINT PRIMARY KEY, form TEXT NOT NULL);
+CREATE INDEX translations_by_experience ON translations (experience_id);
+CREATE INDEX translations_by_quote ON translations (quote_id);
+CREATE INDEX translations_by_picture ON translations (picture_id);
+)";
+
 // Step n takes version n to n + 1.
-const char* const kSteps[] = {kVersion1, kVersion2};
+const char* const kSteps[] = {kVersion1, kVersion2, kVersion3};
 
 } // namespace
 

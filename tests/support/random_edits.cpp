@@ -61,6 +61,8 @@ void RandomEdits::step(EditBuilder& edit, const Book& book)
     case 5:
     case 6:
         addToWall(edit, book);
+        addTranslation(edit, book);
+        addTemplate(edit);
         break;
     case 7:
         removePiece(edit, book);
@@ -97,6 +99,7 @@ void RandomEdits::addExperience(EditBuilder& edit, const Book& /*book*/)
     experience.title = words();
     experience.on = QDate(2025, number(1, 12), number(1, 28));
     experience.context = words();
+    experience.invitation = words();
     if (number(0, 1) == 1)
         experience.promptSet = prompts.id;
     edit.put(experience);
@@ -157,6 +160,7 @@ void RandomEdits::addToWall(EditBuilder& edit, const Book& book)
     display.name = words();
     display.audience = Audience(number(0, 3));
     display.panelSize = {inches(24), inches(36)};
+    display.voiceStep = number(0, 3);
     edit.put(display);
     const Panel panel{edit.newId<Panel>(), display.id, 1};
     edit.put(panel);
@@ -170,10 +174,43 @@ void RandomEdits::addToWall(EditBuilder& edit, const Book& book)
         if (!book.pictures.isEmpty())
             piece.picture = someOf(book.pictures, number(0, 99)).id;
         piece.text = words();
+        piece.secondLanguage = words();
         piece.cell = {Mm(number(0, 100) / 3.0), Mm(10), Mm(100.1), Mm(50)};
         piece.framing = {{0.3, 0.7}, 1.5};
         edit.put(piece);
     }
+}
+
+void RandomEdits::addTranslation(EditBuilder& edit, const Book& book)
+{
+    Translation translation;
+    translation.id = edit.newId<Translation>();
+    translation.experience = someOf(book.experiences, number(0, 99)).id;
+    translation.what = Translated(number(0, 6));
+    if (!book.quotes.isEmpty())
+        translation.quote = someOf(book.quotes, number(0, 99)).id;
+    translation.language = QStringLiteral("ar");
+    translation.text = words();
+    edit.put(translation);
+}
+
+void RandomEdits::addTemplate(EditBuilder& edit)
+{
+    PanelTemplate made;
+    made.id = edit.newId<PanelTemplate>();
+    made.name = QStringLiteral("Wall %1").arg(made.id.number());
+    made.panelSize = {inches(24), inches(36)};
+    made.voiceStep = number(1, 3);
+    for (int i = number(1, 4); i > 0; --i) {
+        TemplateSlot slot;
+        slot.kind = PieceKind(number(0, 10));
+        slot.column = number(-1, 6);
+        slot.columns = number(1, 6);
+        slot.rows = number(0, 1000) / 3000.0;
+        slot.optional = number(0, 1) == 1;
+        made.places.push_back(slot);
+    }
+    edit.put(made);
 }
 
 void RandomEdits::change(EditBuilder& edit, const Book& book)

@@ -25,6 +25,8 @@ private:
     void addToExperience(EditBuilder& edit, const Book& book);
     void addPicture(EditBuilder& edit, ExperienceId experience, ChildId child);
     void addToWall(EditBuilder& edit, const Book& book);
+    void addTranslation(EditBuilder& edit, const Book& book);
+    void addTemplate(EditBuilder& edit);
     void change(EditBuilder& edit, const Book& book);
     void removePiece(EditBuilder& edit, const Book& book);
 

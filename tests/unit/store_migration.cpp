@@ -71,6 +71,33 @@ TEST_F(EarlierBook, OfVersion1IsFullyUpToDateAfterwards)
     EXPECT_EQ((*store)->book().children.size(), 2U);
 }
 
+TEST_F(EarlierBook, OfVersion2KeepsItsWallsAndGetsRoomForMore)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v2.sql")));
+    {
+        auto store = BookStore::open(file());
+        ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+        const Book& book = (*store)->book();
+        EXPECT_EQ(book.displays.find(DisplayId(1))->voiceStep, 0);
+        EXPECT_EQ(book.displays.find(DisplayId(1))->plan, QStringLiteral("days"));
+        EXPECT_EQ(book.pieces.find(PieceId(5))->secondLanguage, QString());
+        EXPECT_EQ(book.pieces.find(PieceId(5))->framing.zoom, 1.5);
+        EXPECT_EQ(book.experiences.find(ExperienceId(1))->invitation, QString());
+        EditBuilder edit((*store)->book(), QStringLiteral("Keep this as a template"));
+        PanelTemplate made;
+        made.id = edit.newId<PanelTemplate>();
+        made.name = QStringLiteral("Morning wall");
+        made.places = {{PieceKind::Title, 0, 0, 4, 0.2}};
+        edit.put(made);
+        ASSERT_TRUE((*store)->history().perform(edit.take()).ok());
+    }
+    const auto store = BookStore::open(file(), Access::ReadOnly);
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    const PanelTemplate* kept = templateByName((*store)->book(), QStringLiteral("morning WALL"));
+    ASSERT_NE(kept, nullptr);
+    EXPECT_EQ(kept->places.size(), 1U);
+}
+
 TEST_F(EarlierBook, CannotBeBroughtUpToDateWhileOnlyReading)
 {
     byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
@@ -107,7 +134,7 @@ TEST_F(EarlierBook, WithARowThatMakesNoSenseSaysWhich)
     ASSERT_TRUE(BookStore::create(m_place.path(), {QStringLiteral("Odd"), {}}).ok());
     byHand(file(),
         {QStringLiteral("INSERT INTO displays VALUES (4, NULL, 'Hall', 'martians', 1, 1, 1, '', "
-                        "'', '', '')")});
+                        "'', '', '', 0)")});
     const auto store = BookStore::open(file());
     ASSERT_FALSE(store.ok());
     EXPECT_EQ(store.error().code, ErrorCode::Damaged);
