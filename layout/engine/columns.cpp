@@ -18,6 +18,15 @@ Intervals::Intervals(const ColumnSystem& system, int columns)
         m_spans.begin(), m_spans.end(), [](const Span& a, const Span& b) { return a.w < b.w; });
     for (std::size_t q = 0; q < m_spans.size(); ++q)
         m_index[place(m_spans[q].x, m_spans[q].w)] = int(q);
+    m_partings.resize(m_spans.size());
+    for (std::size_t q = 0; q < m_spans.size(); ++q)
+        for (std::size_t c = 0; c < system.cuts.size(); ++c) {
+            const auto [x, w] = m_spans[q];
+            const int cut = system.cuts[c];
+            if (cut > x && cut < x + w)
+                m_partings[q].push_back(
+                    {find(x, cut - x), find(cut, x + w - cut), system.prices[c]});
+        }
 }
 
 int Intervals::find(int x, int w) const
@@ -32,6 +41,17 @@ ColumnSystem columnSystem(std::string name, std::vector<int> cuts)
     for (const int cut : system.cuts)
         system.prices.push_back(toCost(weights.cut + (cut % 2 != 0 && cut % 3 != 0 ? 0.5 : 0)));
     return system;
+}
+
+bool contains(const ColumnSystem& fine, const ColumnSystem& coarse)
+{
+    for (std::size_t c = 0; c < coarse.cuts.size(); ++c) {
+        const auto at = std::find(fine.cuts.begin(), fine.cuts.end(), coarse.cuts[c]);
+        if (at == fine.cuts.end()
+            || fine.prices[std::size_t(at - fine.cuts.begin())] > coarse.prices[c])
+            return false;
+    }
+    return true;
 }
 
 std::vector<ColumnSystem> freeSystems(int columns)

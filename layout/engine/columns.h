@@ -26,6 +26,17 @@ public:
     [[nodiscard]] Span span(int q) const { return m_spans[std::size_t(q)]; }
     [[nodiscard]] int find(int x, int w) const; // -1 = none
 
+    // A cut inside a span: the spans at its left and right, and its price.
+    struct Parting {
+        int left;
+        int right;
+        Cost price;
+    };
+    [[nodiscard]] const std::vector<Parting>& partings(int q) const // left to right
+    {
+        return m_partings[std::size_t(q)];
+    }
+
 private:
     [[nodiscard]] std::size_t place(int x, int w) const
     {
@@ -35,10 +46,14 @@ private:
     int m_side;
     std::vector<Span> m_spans; // by width, narrow ones first
     std::vector<int> m_index;
+    std::vector<std::vector<Parting>> m_partings; // by span
 };
 
 // A system with the usual prices: even columns are quieter than odd ones.
 [[nodiscard]] ColumnSystem columnSystem(std::string name, std::vector<int> cuts);
+
+// Whether everything `coarse` can do, `fine` can do at the same price.
+[[nodiscard]] bool contains(const ColumnSystem& fine, const ColumnSystem& coarse);
 
 // The systems tried for a free page of `columns` columns, plain ones first.
 [[nodiscard]] std::vector<ColumnSystem> freeSystems(int columns);

@@ -1,6 +1,7 @@
 #include "layout/engine/min_plus.h"
 
 #include <algorithm>
+#include <cstring>
 
 #if defined(__x86_64__) && defined(__GNUC__)
 #define WAINSCOT_WIDE __attribute__((target("avx2")))
@@ -10,75 +11,109 @@ namespace wainscot::engine {
 
 namespace {
 
-// Each body is compiled twice; whole numbers make both give the same results.
-[[gnu::always_inline]] inline void lesser(Cost* __restrict out, const Cost* a, const Cost* b, int n)
+// Added to the last lanes of a row that is no multiple of kLanes: from kLanes - n on, n of them live.
+constexpr Cost kDead[2 * kLanes] = {
+    0, 0, 0, 0, 0, 0, 0, 0, kNever, kNever, kNever, kNever, kNever, kNever, kNever, kNever};
+
+// out = min(out, a + b + dead + add), lane by lane. Each body is compiled twice; whole numbers make both
+// give the same results.
+#ifdef __GNUC__
+[[gnu::always_inline]] inline void lowerLanes(
+    Cost* out, const Cost* a, const Cost* b, const Cost* dead, Cost add)
 {
-    for (int k = 0; k < n; ++k)
-        out[k] = std::min(a[k], b[k]);
+    using Lanes = Cost __attribute__((vector_size(kLanes * sizeof(Cost))));
+    Lanes best;
+    Lanes first;
+    Lanes second;
+    Lanes third;
+    std::memcpy(&best, out, sizeof best);
+    std::memcpy(&first, a, sizeof first);
+    std::memcpy(&second, b, sizeof second);
+    std::memcpy(&third, dead, sizeof third);
+    first += second + third + add;
+    best = first < best ? first : best;
+    std::memcpy(out, &best, sizeof best);
+}
+#else
+inline void lowerLanes(
+    Cost* out, const Cost* a, const Cost* b, const Cost* dead, Cost add)
+{
+    for (int lane = 0; lane < kLanes; ++lane)
+        out[lane] = std::min(out[lane], a[lane] + b[lane] + dead[lane] + add);
+}
+#endif
+
+[[gnu::always_inline]] inline void addRow(const RowTerm& term)
+{
+    const int count = term.count;
+    Cost* const out = term.out;
+    const Cost* const left = term.left;
+    const Cost* const right = term.right;
+    int k = 0;
+    for (; k + kLanes <= count; k += kLanes)
+        lowerLanes(out + k, left + k, right + k, kDead, term.price);
+    if (k < count)
+        lowerLanes(out + k, left + k, right + k, kDead + kLanes - (count - k), term.price);
 }
 
-[[gnu::always_inline]] inline void lower(Cost* __restrict out, const Cost* a, int n)
+[[gnu::always_inline]] inline void addStack(StackTerm term)
 {
-    for (int k = 0; k < n; ++k)
-        out[k] = std::min(out[k], a[k]);
-}
-
-[[gnu::always_inline]] inline const Cost* cheapest(
-    const Faces& faces, bool stacks, Cost* scratch, int n)
-{
-    if (faces.stack == nullptr)
-        return faces.plain;
-    lesser(scratch, faces.plain, faces.stackRow, n);
-    if (stacks)
-        lower(scratch, faces.stack, n);
-    return scratch;
-}
-
-[[gnu::always_inline]] inline void stackBody(const StackJob& job)
-{
-    const int uppers = job.rows - job.upperLeast + 1;
-    const int lowers = job.rows - job.lowerLeast + 1;
-    const Cost* upper = cheapest(job.upper, job.upperStacks, job.scratch, uppers);
-    const Cost* below = cheapest(job.lower, true, job.scratch + job.rows + 1, lowers);
-    const int last = job.rows - job.lowerLeast - job.shift;
-    for (int a = job.upperLeast; a <= last; ++a) {
-        const Cost top = upper[a - job.upperLeast];
+    if (term.uppers > term.lowers) { // the longer one goes through the lanes
+        std::swap(term.upper, term.lower);
+        std::swap(term.uppers, term.lowers);
+    }
+    for (int a = 0; a < term.uppers; ++a) {
+        const Cost top = term.upper[a];
         if (top >= kNever)
             continue;
-        Cost* __restrict out = job.out + a + job.lowerLeast + job.shift;
-        const Cost* __restrict low = below;
-        const int count = last - a + 1;
-        for (int k = 0; k < count; ++k)
-            out[k] = std::min(out[k], top + low[k]);
+        int b = std::max(0, term.from - a);
+        const int end = std::min(term.lowers, term.to - a);
+        for (; b + kLanes <= end; b += kLanes)
+            lowerLanes(term.out + a + b, term.lower + b, kDead, kDead, top);
+        if (b < end)
+            lowerLanes(
+                term.out + a + b, term.lower + b, kDead + kLanes - (end - b), kDead, top);
     }
 }
 
-[[gnu::always_inline]] inline void rowBody(const RowJob& job)
+[[gnu::always_inline]] inline void rowsBody(const std::vector<RowTerm>& terms)
 {
-    Cost* __restrict out = job.out;
-    const Cost* __restrict left = job.left;
-    const Cost* __restrict plain = job.right.plain;
-    const Cost* __restrict stack = job.right.stack;
-    const Cost* __restrict stackRow = job.right.stackRow;
-    if (stack == nullptr) {
-        for (int k = 0; k < job.count; ++k)
-            out[k] = std::min(out[k], left[k] + plain[k] + job.price);
-        return;
-    }
-    for (int k = 0; k < job.count; ++k) {
-        const Cost ambiguous = std::min(stack[k], stackRow[k]) + job.stackExtra;
-        out[k] = std::min(out[k], left[k] + std::min(plain[k], ambiguous) + job.price);
+    for (const RowTerm& term : terms)
+        addRow(term);
+}
+
+[[gnu::always_inline]] inline void stacksBody(const std::vector<StackTerm>& terms)
+{
+    for (const StackTerm& term : terms)
+        addStack(term);
+}
+
+[[gnu::always_inline]] inline void betweenBody(const Lines& lines, Cost* __restrict out, int count)
+{
+    const Lines own = lines;
+    for (int c = 0; c < count; ++c) {
+        Cost top = own.top[0] - own.slope[0] * c;
+        Cost bottom = own.bottom[0] - own.slope[0] * c;
+        for (std::size_t k = 1; k < kLines; ++k) {
+            top = std::min(top, own.top[k] - own.slope[k] * c);
+            bottom = std::max(bottom, own.bottom[k] - own.slope[k] * c);
+        }
+        out[c] = top < bottom ? -1 : top;
     }
 }
 
 #ifdef WAINSCOT_WIDE
-WAINSCOT_WIDE void stackWide(const StackJob& job)
+WAINSCOT_WIDE void betweenWide(const Lines& lines, Cost* out, int count)
 {
-    stackBody(job);
+    betweenBody(lines, out, count);
 }
-WAINSCOT_WIDE void rowWide(const RowJob& job)
+WAINSCOT_WIDE void rowsWide(const std::vector<RowTerm>& terms)
 {
-    rowBody(job);
+    rowsBody(terms);
+}
+WAINSCOT_WIDE void stacksWide(const std::vector<StackTerm>& terms)
+{
+    stacksBody(terms);
 }
 bool hasWide()
 {
@@ -90,22 +125,31 @@ const bool kWide = hasWide();
 
 } // namespace
 
-void stackAll(const StackJob& job)
+void addRows(const std::vector<RowTerm>& terms)
 {
 #ifdef WAINSCOT_WIDE
     if (kWide)
-        return stackWide(job);
+        return rowsWide(terms);
 #endif
-    stackBody(job);
+    rowsBody(terms);
 }
 
-void addRow(const RowJob& job)
+void addStacks(const std::vector<StackTerm>& terms)
 {
 #ifdef WAINSCOT_WIDE
     if (kWide)
-        return rowWide(job);
+        return stacksWide(terms);
 #endif
-    rowBody(job);
+    stacksBody(terms);
+}
+
+void between(const Lines& lines, Cost* out, int count)
+{
+#ifdef WAINSCOT_WIDE
+    if (kWide)
+        return betweenWide(lines, out, count);
+#endif
+    betweenBody(lines, out, count);
 }
 
 } // namespace wainscot::engine

@@ -1,43 +1,48 @@
-// The inner loops of the table: minima of sums over heights. Written so that compilers can do
-// several heights at a time; the wide version is chosen when the processor has it.
+// The inner loops of the table: minima of sums over heights, many at a time. Written so that
+// compilers can do several heights at once; the wide version is chosen when the processor has it.
 #pragma once
 
 #include "layout/engine/cost.h"
 
+#include <array>
+#include <vector>
+
 namespace wainscot::engine {
 
-// Costs of one run by height, in its three faces. A single piece has plain only.
-struct Faces {
-    const Cost* plain = nullptr;
-    const Cost* stack = nullptr; // null = none
-    const Cost* stackRow = nullptr; // null with `stack`
-};
+// Heights done at once. The arrays of a term must be readable, and `out` writable, for kLanes - 1
+// places beyond their ends; what stands there changes nothing.
+inline constexpr int kLanes = 8;
 
-// out[a + b + shift] = min(itself, upper[a] + lower[b]) for every a and b with the sum within
-// `rows`. `upper` begins at height upperLeast, `lower` at lowerLeast; both end at `rows`.
-struct StackJob {
-    Cost* out = nullptr; // 0 .. rows
-    Faces upper;
-    bool upperStacks = false; // may the upper part be a stack itself
-    Faces lower;
-    int upperLeast = 0;
-    int lowerLeast = 0;
-    int rows = 0;
-    int shift = 0; // rows of white between the two
-    Cost* scratch = nullptr; // room for two lots of rows + 1
-};
-void stackAll(const StackJob& job);
-
-// out[k] = min(itself, left[k] + right[k] + price), where a right part that is, or begins with, a
-// stack costs stackExtra more.
-struct RowJob {
-    Cost* out = nullptr;
+// out[k] = min(itself, left[k] + right[k] + price) for k < count.
+struct RowTerm {
     const Cost* left = nullptr;
-    Faces right;
+    const Cost* right = nullptr;
+    Cost* out = nullptr;
     Cost price = 0;
-    Cost stackExtra = 0;
     int count = 0;
 };
-void addRow(const RowJob& job);
+void addRows(const std::vector<RowTerm>& terms);
+
+// out[a + b] = min(itself, upper[a] + lower[b]) where from <= a + b < to.
+struct StackTerm {
+    const Cost* upper = nullptr;
+    const Cost* lower = nullptr;
+    Cost* out = nullptr;
+    int uppers = 0;
+    int lowers = 0;
+    int from = 0;
+    int to = 0;
+};
+void addStacks(const std::vector<StackTerm>& terms);
+
+// Straight lines over 0 .. count-1: at c, line k lies at start[k] - slope[k] * c.
+inline constexpr int kLines = 8;
+struct Lines {
+    std::array<Cost, kLines> top{};
+    std::array<Cost, kLines> bottom{};
+    std::array<Cost, kLines> slope{};
+};
+// out[c] = the least of the top lines, or -1 where that is below the highest of the bottom lines.
+void between(const Lines& lines, Cost* out, int count);
 
 } // namespace wainscot::engine

@@ -4,24 +4,42 @@
 
 namespace wainscot::engine {
 
-namespace {
+// A place where the run being filled may be parted.
+struct RunTable::Split {
+    int at = 0;
+    const Slot* before = nullptr; // by span
+    const Slot* after = nullptr;
+    int gap = 0; // rows of white between the two when one lies above the other
+    bool single = false; // one piece before
+    bool singleAfter = false;
+    bool group = false; // one whole group before
+    bool band = false;
+    bool misleads = false; // stacks side by side
+};
 
-constexpr std::size_t kBlock = 1 << 15; // costs taken from the system at a time
-
-} // namespace
-
-// Working rows of one state; index = height.
+// Working rows of one state; index = height. A little longer than needed, for the lanes.
 struct RunTable::Scratch {
     explicit Scratch(int rows)
-        : size(std::size_t(rows) + 1)
-        , stacks(2 * size)
+        : plain(std::size_t(rows) + 1 + kLanes, kNever)
+        , stack(plain)
+        , stackRow(plain)
     {
-        for (auto& row : faces)
-            row.assign(size, kNever);
     }
-    std::size_t size;
-    std::array<std::vector<Cost>, 3> faces;
-    std::vector<Cost> stacks;
+    std::vector<Cost> plain;
+    std::vector<Cost> stack;
+    std::vector<Cost> stackRow;
+    std::vector<Cost> caps; // by cells
+    std::vector<Split> splits;
+    std::vector<RowTerm> rowTerms;
+    std::vector<StackTerm> stackTerms;
+    bool capped = false;
+    int width = 0; // of the span
+    int low = 1; // heights that matter
+    int high = 0;
+    [[nodiscard]] Cost cap(int h) const
+    {
+        return capped ? caps[std::size_t(h) * std::size_t(width)] : kNever - 1;
+    }
 };
 
 RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
@@ -32,7 +50,8 @@ RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
     , m_rows(leaves.page().rows)
     , m_stackExtra(toCost(leaves.weights().sideBySideStacks))
     , m_cells(1, 0)
-    , m_runs(std::size_t(m_count) * std::size_t(m_count + 1), -1)
+    , m_runs(std::size_t(m_count) * std::size_t(m_count + 1), nullptr)
+    , m_costs(kLanes)
 {
     for (int i = 0; i < m_count; ++i) {
         m_groups.push_back(leaves.piece(i).item.group);
@@ -113,40 +132,23 @@ int RunTable::widest(int first, int last) const
 
 const RunTable::Slot* RunTable::slot(int first, int last, int q) const
 {
-    const int begin = m_runs[runIndex(first, last)];
-    if (begin < 0 || q < 0)
-        return nullptr;
-    const Slot& found = m_slots[std::size_t(begin) + std::size_t(q)];
-    return found.empty() ? nullptr : &found;
+    const Slot* slots = m_runs[runIndex(first, last)];
+    return slots == nullptr || q < 0 || slots[q].empty() ? nullptr : slots + q;
 }
 
-const Cost* RunTable::row(const Slot* slot, bool single, Face which) const
+Cost RunTable::at(const Slot* slot, bool single, Rows which, int h)
 {
-    if (single && which != Plain)
-        return nullptr;
-    return slot->data + std::ptrdiff_t(which) * std::ptrdiff_t(m_rows - slot->least + 1);
-}
-
-Faces RunTable::faces(const Slot& slot, bool single, int from) const
-{
-    const int skip = from - slot.least;
-    const int stride = m_rows - slot.least + 1;
-    if (single)
-        return {slot.data + skip, nullptr, nullptr};
-    return {slot.data + skip, slot.data + stride + skip, slot.data + 2 * stride + skip};
-}
-
-Cost RunTable::face(const Slot* slot, bool single, Face which, int h) const
-{
-    if (slot == nullptr || h < slot->least || h > m_rows)
+    if (slot == nullptr || h < slot->least || h > slot->most || (single && which == Stack))
         return kNever;
-    const Cost* at = row(slot, single, which);
-    return at == nullptr ? kNever : at[h - slot->least];
+    return row(*slot, single, which)[h - slot->least];
 }
 
-bool RunTable::fill(const std::atomic<bool>* cancel)
+bool RunTable::fill(const std::atomic<bool>* cancel, const PageLimits* limits)
 {
     Scratch scratch(m_rows);
+    std::fill(m_runs.begin(), m_runs.end(), nullptr);
+    m_slots.clear();
+    m_costs.clear();
     for (int length = 1; length <= m_count; ++length) {
         bool any = false;
         for (int first = 0; first + length <= m_count; ++first) {
@@ -158,7 +160,7 @@ bool RunTable::fill(const std::atomic<bool>* cancel)
                 continue;
             any = true;
             if (runAllowed(first, last))
-                fillRun(first, last, scratch);
+                fillRun(first, last, limits, scratch);
         }
         if (!any)
             break; // nothing longer fits a page either
@@ -166,149 +168,179 @@ bool RunTable::fill(const std::atomic<bool>* cancel)
     return true;
 }
 
-void RunTable::fillRun(int first, int last, Scratch& scratch)
+void RunTable::fillRun(int first, int last, const PageLimits* limits, Scratch& scratch)
 {
-    const int begin = int(m_slots.size());
-    m_runs[runIndex(first, last)] = begin;
-    m_slots.resize(m_slots.size() + std::size_t(m_spans.count()));
+    std::pair<int, int> fitting{1, m_leaves.page().columns * m_rows}; // cells
+    scratch.capped = limits != nullptr;
+    if (limits != nullptr) {
+        if (!limits->useful(first, last))
+            return;
+        fitting = limits->caps(first, last, scratch.caps);
+    }
     const int cells = m_cells[std::size_t(last)] - m_cells[std::size_t(first)];
+    fitting.first = std::max(fitting.first, cells);
     const bool banded = bandInside(first, last) >= 0;
     const int most = widest(first, last);
+    const auto spans = std::size_t(m_spans.count());
+    Slot* const slots = m_slots.take(spans);
+    std::fill_n(slots, spans, Slot{});
+    m_runs[runIndex(first, last)] = slots;
+    findSplits(first, last, scratch);
     for (int q = 0; q < m_spans.count(); ++q) {
-        const auto span = m_spans.span(q);
-        if (span.w > most || cells > span.w * m_rows
-            || (banded && span.w != m_leaves.page().columns))
+        const int w = m_spans.span(q).w;
+        scratch.width = w;
+        scratch.low = (fitting.first + w - 1) / w;
+        scratch.high = std::min(m_rows, fitting.second / w);
+        if (w > most || scratch.low > scratch.high
+            || (banded && w != m_leaves.page().columns))
             continue;
         if (last - first == 1) {
-            scratch.faces[Plain] = m_leaves.costs(first, span.x, span.w);
-        } else {
-            for (auto& face : scratch.faces)
-                std::fill(face.begin(), face.end(), kNever);
-            fillStacks(first, last, q, scratch);
-            if (!banded)
-                fillRows(first, last, q, scratch);
+            slots[q] = keepLeaf(first, q, scratch);
+            continue;
         }
-        keep(first, last, q, scratch);
+        fillStacks(q, scratch);
+        if (!banded)
+            fillRows(q, scratch);
+        if (scratch.rowTerms.empty() && scratch.stackTerms.empty())
+            continue;
+        const auto length = std::size_t(scratch.high - scratch.low) + 1;
+        for (auto* face : {&scratch.plain, &scratch.stack, &scratch.stackRow})
+            std::fill_n(face->begin() + scratch.low, length, kNever);
+        addStacks(scratch.stackTerms);
+        addRows(scratch.rowTerms);
+        slots[q] = keep(scratch);
     }
 }
 
-void RunTable::fillStacks(int first, int last, int q, Scratch& scratch)
+void RunTable::findSplits(int first, int last, Scratch& scratch) const
 {
+    scratch.splits.clear();
     const int band = bandInside(first, last);
-    for (int split = first + 1; split < last; ++split) {
-        if ((band >= 0 && split != band) || !splitAllowed(first, split, last))
+    for (int at = first + 1; at < last; ++at) {
+        const Slot* before = m_runs[runIndex(first, at)];
+        const Slot* after = m_runs[runIndex(at, last)];
+        if (before == nullptr || after == nullptr || (band >= 0 && at != band)
+            || !splitAllowed(first, at, last))
             continue;
-        const Slot* above = slot(first, split, q);
-        const Slot* below = slot(split, last, q);
-        if (above == nullptr || below == nullptr)
-            continue;
-        const int gap = gapRows(split);
-        if (above->least + below->least + gap > m_rows)
-            continue;
-        StackJob job;
-        job.out = scratch.faces[Stack].data();
-        job.upper = faces(*above, split - first == 1, above->least);
-        job.upperStacks = wholeGroup(first, split) || split == band;
-        job.lower = faces(*below, last - split == 1, below->least);
-        job.upperLeast = above->least;
-        job.lowerLeast = below->least;
-        job.rows = m_rows;
-        job.shift = gap;
-        job.scratch = scratch.stacks.data();
-        stackAll(job);
+        scratch.splits.push_back({at,
+            before,
+            after,
+            gapRows(at),
+            at - first == 1,
+            last - at == 1,
+            wholeGroup(first, at),
+            at == band,
+            stackExtra(at) > 0});
     }
 }
 
-void RunTable::fillRows(int first, int last, int q, Scratch& scratch)
+void RunTable::fillStacks(int q, Scratch& scratch) const
+{
+    scratch.stackTerms.clear();
+    for (const Split& split : scratch.splits) {
+        const Slot& above = split.before[q];
+        const Slot& below = split.after[q];
+        const int least = above.least + below.least + split.gap;
+        const int most = std::min(above.most + below.most + split.gap, scratch.high);
+        if (above.empty() || below.empty() || least > scratch.high || most < scratch.low)
+            continue;
+        const bool stacksToo = split.group || split.band;
+        scratch.stackTerms.push_back({row(above, split.single, stacksToo ? Any : Calm),
+            row(below, split.singleAfter, Any),
+            scratch.stack.data() + least,
+            above.count(),
+            below.count(),
+            std::max(0, scratch.low - least),
+            most - least + 1});
+    }
+}
+
+void RunTable::fillRows(int q, Scratch& scratch) const
+{
+    scratch.rowTerms.clear();
+    for (const Split& split : scratch.splits)
+        for (const Intervals::Parting& parting : m_spans.partings(q)) {
+            const Slot& left = split.before[parting.left];
+            const Slot& right = split.after[parting.right];
+            if (left.empty() || right.empty())
+                continue;
+            const int from = std::max({left.least, right.least, scratch.low});
+            const int to = std::min({left.most, right.most, scratch.high});
+            if (from > to)
+                continue;
+            RowTerm term{nullptr, nullptr, nullptr, parting.price, to - from + 1};
+            const auto add = [&](Rows lead, Rows next, std::vector<Cost>& out) {
+                term.left = row(left, split.single, lead) + (from - left.least);
+                term.right = row(right, split.singleAfter, next) + (from - right.least);
+                term.out = out.data() + from;
+                scratch.rowTerms.push_back(term);
+            };
+            if (split.single || split.group)
+                add(Calm, Any, scratch.plain);
+            if (!split.single)
+                add(Stack, split.misleads ? Beside : Any, scratch.stackRow);
+        }
+}
+
+RunTable::Slot RunTable::keepLeaf(int piece, int q, Scratch& scratch)
 {
     const auto span = m_spans.span(q);
-    for (int split = first + 1; split < last; ++split) {
-        if (!splitAllowed(first, split, last))
+    const std::vector<Cost>& costs = m_leaves.costs(piece, span.x, span.w);
+    const auto out = [&](int h) { return costs[std::size_t(h)] > scratch.cap(h); };
+    int least = scratch.low;
+    int most = scratch.high;
+    while (least <= most && out(least))
+        ++least;
+    while (most > least && out(most))
+        --most;
+    if (least > most)
+        return {};
+    Cost* const data = m_costs.take(std::size_t(most - least) + 1);
+    for (int h = least; h <= most; ++h)
+        data[h - least] = out(h) ? kNever : costs[std::size_t(h)];
+    return {data, least, most};
+}
+
+RunTable::Slot RunTable::keep(Scratch& scratch)
+{
+    int least = scratch.high + 1;
+    int most = 0;
+    const auto& plain = scratch.plain;
+    const auto& stack = scratch.stack;
+    const auto& stackRow = scratch.stackRow;
+    for (int k = scratch.low; k <= scratch.high; ++k) {
+        const auto h = std::size_t(k);
+        if (std::min({plain[h], stack[h], stackRow[h]}) > scratch.cap(k))
             continue;
-        const bool oneLeft = split - first == 1;
-        const bool group = wholeGroup(first, split);
-        const Cost extra = stackExtra(split);
-        for (std::size_t c = 0; c < m_system.cuts.size(); ++c) {
-            const int cut = m_system.cuts[c];
-            if (cut <= span.x || cut >= span.x + span.w)
-                continue;
-            const Slot* left = slot(first, split, m_spans.find(span.x, cut - span.x));
-            const Slot* right = slot(split, last, m_spans.find(cut, span.x + span.w - cut));
-            if (left == nullptr || right == nullptr)
-                continue;
-            const int from = std::max(left->least, right->least);
-            const Faces lead = faces(*left, oneLeft, from);
-            RowJob job{scratch.faces[Plain].data() + from,
-                lead.plain,
-                faces(*right, last - split == 1, from),
-                m_system.prices[c],
-                0,
-                m_rows - from + 1};
-            if (oneLeft || group)
-                addRow(job);
-            if (oneLeft)
-                continue;
-            if (group) {
-                job.left = lead.stackRow;
-                addRow(job);
-            }
-            job.out = scratch.faces[StackRow].data() + from;
-            job.left = lead.stack;
-            job.stackExtra = extra;
-            addRow(job);
-        }
+        least = std::min(least, k);
+        most = k;
     }
-}
-
-Cost* RunTable::room(std::size_t count)
-{
-    if (m_blockUsed + count > m_blockSize) {
-        m_blockSize = std::max(kBlock, count);
-        m_blocks.push_back(std::make_unique<Cost[]>(m_blockSize));
-        m_blockUsed = 0;
-        m_bytes += m_blockSize * sizeof(Cost);
+    if (least > most)
+        return {};
+    const auto count = std::size_t(most - least) + 1;
+    Cost* const data = m_costs.take(RowsCount * count);
+    for (std::size_t k = 0; k < count; ++k) {
+        const auto h = std::size_t(least) + k;
+        const Cost cap = scratch.cap(int(h));
+        const auto within = [cap](Cost cost) { return cost > cap ? kNever : cost; };
+        const Cost calm = std::min(plain[h], stackRow[h]);
+        const Cost stacks = std::min(stack[h], stackRow[h]);
+        data[Stack * count + k] = within(stack[h]);
+        data[Calm * count + k] = within(calm);
+        data[Any * count + k] = within(std::min(plain[h], stacks));
+        data[Beside * count + k] = within(std::min(plain[h], stacks + m_stackExtra));
     }
-    Cost* at = m_blocks.back().get() + m_blockUsed;
-    m_blockUsed += count;
-    return at;
-}
-
-void RunTable::keep(int first, int last, int q, const Scratch& scratch)
-{
-    const bool single = last - first == 1;
-    const auto& faces = scratch.faces;
-    int least = 1;
-    for (; least <= m_rows; ++least) {
-        const auto h = std::size_t(least);
-        const Cost rest = single ? kNever : std::min(faces[Stack][h], faces[StackRow][h]);
-        if (std::min(faces[Plain][h], rest) < kNever)
-            break;
-    }
-    if (least > m_rows)
-        return;
-    const auto count = std::size_t(m_rows - least) + 1;
-    Cost* const data = room(count * (single ? 1 : 3));
-    Cost* at = data;
-    for (std::size_t face = 0; face < (single ? 1U : 3U); ++face)
-        for (std::size_t k = 0; k < count; ++k)
-            *at++ = std::min(kNever, faces[face][std::size_t(least) + k]);
-    const int begin = m_runs[runIndex(first, last)];
-    m_slots[std::size_t(begin) + std::size_t(q)] = {data, least};
+    return {data, least, most};
 }
 
 std::size_t RunTable::bytes() const
 {
-    return m_bytes + m_slots.capacity() * sizeof(Slot) + m_runs.capacity() * sizeof(int);
+    return m_costs.bytes() + m_slots.bytes() + m_runs.capacity() * sizeof(m_runs[0]);
 }
 
 Cost RunTable::cost(int first, int last, int x, int w, int h) const
 {
-    if (h < 1 || h > m_rows)
-        return kNever;
-    const Slot* at = slot(first, last, m_spans.find(x, w));
-    const bool single = last - first == 1;
-    return std::min(
-        {face(at, single, Plain, h), face(at, single, Stack, h), face(at, single, StackRow, h)});
+    return at(slot(first, last, m_spans.find(x, w)), last - first == 1, Any, h);
 }
 
 } // namespace wainscot::engine

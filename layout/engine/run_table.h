@@ -10,6 +10,8 @@
 // (doi 10.1145/2361354).
 #pragma once
 
+#include "layout/engine/arena.h"
+#include "layout/engine/bounds.h"
 #include "layout/engine/columns.h"
 #include "layout/engine/leaf.h"
 #include "layout/engine/min_plus.h"
@@ -34,8 +36,10 @@ public:
     // `leaves` must outlive the table.
     RunTable(LeafTable& leaves, ColumnSystem system);
 
-    // False when cancelled on the way.
-    [[nodiscard]] bool fill(const std::atomic<bool>* cancel = nullptr);
+    // False when cancelled on the way. With limits, costs above them are left out: cost() then gives
+    // kNever for them, and everything else is exact. May be filled again with other limits.
+    [[nodiscard]] bool fill(
+        const std::atomic<bool>* cancel = nullptr, const PageLimits* limits = nullptr);
 
     // Least cost of pieces first..last-1 in columns x..x+w-1, h rows; kNever = cannot be.
     [[nodiscard]] Cost cost(int first, int last, int x, int w, int h) const;
@@ -43,20 +47,32 @@ public:
     [[nodiscard]] Node tree(int first, int last, GridRect at) const;
 
     [[nodiscard]] const ColumnSystem& system() const { return m_system; }
+    [[nodiscard]] const Intervals& spans() const { return m_spans; }
+    // Whether the pieces may stand on a page of their own: no group is cut, no break lies inside.
+    [[nodiscard]] bool runAllowed(int first, int last) const;
     [[nodiscard]] std::size_t bytes() const; // held by the table's costs
 
 private:
-    // Costs of one run in one interval of columns, heights least..rows. A single piece has plain
-    // only; a run of several has all three, one after the other.
+    // Costs of one run in one span of columns, heights least..most. A single piece has one row of
+    // them; a run of several has all of Rows, one after the other.
     struct Slot {
         const Cost* data = nullptr;
         int least = 0;
+        int most = -1;
         [[nodiscard]] bool empty() const { return data == nullptr; }
+        [[nodiscard]] int count() const { return most - least + 1; }
     };
-    enum Face { Plain, Stack, StackRow }; // leaf or row led by a leaf; stack; row led by a stack
+    enum Rows {
+        Stack, // cut across
+        Calm, // anything but a stack
+        Any,
+        Beside, // to the right of a stack of its own kind: dearer unless it begins with a leaf
+        RowsCount
+    };
+    enum Face { PlainFace, StackFace, StackRowFace }; // leaf or row led by a leaf, stack, other row
     struct Scratch;
+    struct Split;
 
-    [[nodiscard]] bool runAllowed(int first, int last) const;
     [[nodiscard]] bool splitAllowed(int first, int split, int last) const;
     [[nodiscard]] bool wholeGroup(int first, int last) const;
     [[nodiscard]] int bandInside(int first, int last) const; // first band start inside, or -1
@@ -68,20 +84,25 @@ private:
         return std::size_t(first) * (std::size_t(m_count) + 1) + std::size_t(last - first);
     }
     [[nodiscard]] const Slot* slot(int first, int last, int q) const;
-    [[nodiscard]] Cost face(const Slot* slot, bool single, Face which, int h) const;
-    [[nodiscard]] const Cost* row(const Slot* slot, bool single, Face which) const;
-    [[nodiscard]] Faces faces(const Slot& slot, bool single, int from) const;
+    [[nodiscard]] static const Cost* row(const Slot& slot, bool single, Rows which)
+    {
+        return single ? slot.data : slot.data + std::ptrdiff_t(which) * slot.count();
+    }
+    [[nodiscard]] static Cost at(const Slot* slot, bool single, Rows which, int h);
 
-    void fillRun(int first, int last, Scratch& scratch);
-    void fillStacks(int first, int last, int q, Scratch& scratch);
-    void fillRows(int first, int last, int q, Scratch& scratch);
-    void keep(int first, int last, int q, const Scratch& scratch);
-    [[nodiscard]] Cost* room(std::size_t count);
+    void fillRun(int first, int last, const PageLimits* limits, Scratch& scratch);
+    void findSplits(int first, int last, Scratch& scratch) const;
+    void fillStacks(int q, Scratch& scratch) const;
+    void fillRows(int q, Scratch& scratch) const;
+    [[nodiscard]] Slot keepLeaf(int piece, int q, Scratch& scratch);
+    [[nodiscard]] Slot keep(Scratch& scratch);
 
     void build(Node& out, Face which) const;
     void buildStack(Node& out, Cost value) const;
     void buildRow(Node& out, Cost value, Face which) const;
+    [[nodiscard]] Cost rowCost(int first, int last, int q, int h, Face which) const;
     [[nodiscard]] Face bestFace(int first, int last, int q, int h, bool stacksToo) const;
+    [[nodiscard]] Face besideFace(int first, int last, int q, int h, Cost value) const;
 
     LeafTable& m_leaves;
     ColumnSystem m_system;
@@ -91,12 +112,9 @@ private:
     Cost m_stackExtra;
     std::vector<int> m_groups; // of the pieces
     std::vector<int> m_cells; // prefix sums of the pieces' least areas
-    std::vector<int> m_runs; // by first and length: where its slots begin, -1 = none
-    std::vector<Slot> m_slots;
-    std::vector<std::unique_ptr<Cost[]>> m_blocks;
-    std::size_t m_blockUsed = 0;
-    std::size_t m_blockSize = 0;
-    std::size_t m_bytes = 0;
+    std::vector<const Slot*> m_runs; // by first and length: its slots, null = none
+    Arena<Slot> m_slots;
+    Arena<Cost> m_costs;
 };
 
 } // namespace wainscot::engine

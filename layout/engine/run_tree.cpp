@@ -1,22 +1,50 @@
 // The cheapest tree of a filled table, found again from its costs.
 #include "layout/engine/run_table.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace wainscot::engine {
 
-RunTable::Face RunTable::bestFace(int first, int last, int q, int h, bool stacksToo) const
+// The two kinds of row are not stored apart; where it matters, the cost of one is worked out again.
+Cost RunTable::rowCost(int first, int last, int q, int h, Face which) const
 {
-    const Slot* at = slot(first, last, q);
-    const bool single = last - first == 1;
-    Face best = Plain;
-    for (const Face which : {Stack, StackRow}) {
-        if (which == Stack && !stacksToo)
+    Cost best = kNever;
+    for (int split = first + 1; split < last; ++split) {
+        const bool oneLeft = split - first == 1;
+        const bool leads = which == StackRowFace ? !oneLeft : oneLeft || wholeGroup(first, split);
+        if (!leads || !splitAllowed(first, split, last))
             continue;
-        if (face(at, single, which, h) < face(at, single, best, h))
-            best = which;
+        const Rows lead = which == StackRowFace ? Stack : Calm;
+        const Rows next = which == StackRowFace && stackExtra(split) > 0 ? Beside : Any;
+        for (const Intervals::Parting& parting : m_spans.partings(q)) {
+            const Cost left = at(slot(first, split, parting.left), oneLeft, lead, h);
+            const Cost right = at(slot(split, last, parting.right), last - split == 1, next, h);
+            if (left < kNever && right < kNever)
+                best = std::min(best, left + right + parting.price);
+        }
     }
     return best;
+}
+
+RunTable::Face RunTable::bestFace(int first, int last, int q, int h, bool stacksToo) const
+{
+    const bool single = last - first == 1;
+    const Slot* here = slot(first, last, q);
+    const Cost value = at(here, single, stacksToo ? Any : Calm, h);
+    if (single || rowCost(first, last, q, h, PlainFace) == value)
+        return PlainFace;
+    return stacksToo && at(here, single, Stack, h) == value ? StackFace : StackRowFace;
+}
+
+// The face that costs `value` at the right of a stack of its own kind.
+RunTable::Face RunTable::besideFace(int first, int last, int q, int h, Cost value) const
+{
+    const bool single = last - first == 1;
+    if (single || rowCost(first, last, q, h, PlainFace) == value)
+        return PlainFace;
+    const Cost stack = at(slot(first, last, q), single, Stack, h);
+    return stack + m_stackExtra == value ? StackFace : StackRowFace;
 }
 
 Node RunTable::tree(int first, int last, GridRect at) const
@@ -31,16 +59,16 @@ Node RunTable::tree(int first, int last, GridRect at) const
 
 void RunTable::build(Node& out, Face which) const
 {
-    const bool single = out.last - out.first == 1;
-    if (single)
+    if (out.last - out.first == 1)
         return;
     const int q = m_spans.find(out.at.x, out.at.w);
-    const Cost value = face(slot(out.first, out.last, q), single, which, out.at.h);
-    out.type = which == Stack ? NodeType::Stack : NodeType::Row;
-    if (which == Stack)
-        buildStack(out, value);
-    else
-        buildRow(out, value, which);
+    if (which == StackFace) {
+        out.type = NodeType::Stack;
+        buildStack(out, at(slot(out.first, out.last, q), false, Stack, out.at.h));
+    } else {
+        out.type = NodeType::Row;
+        buildRow(out, rowCost(out.first, out.last, q, out.at.h, which), which);
+    }
 }
 
 namespace {
@@ -80,13 +108,15 @@ void RunTable::buildStack(Node& out, Cost value) const
         const bool stacksToo = wholeGroup(out.first, split) || split == band;
         const int gap = gapRows(split);
         for (int a = 1; a + gap < h; ++a) {
-            const Face upper = bestFace(out.first, split, q, a, stacksToo);
-            const Cost top = face(slot(out.first, split, q), split - out.first == 1, upper, a);
+            const Cost top = at(slot(out.first, split, q),
+                split - out.first == 1,
+                stacksToo ? Any : Calm,
+                a);
             const int rest = h - a - gap;
             if (top >= kNever || top + cost(split, out.last, x, w, rest) != value)
                 continue;
             Node above = part(out.first, split, {page, x, y, w, a});
-            build(above, upper);
+            build(above, bestFace(out.first, split, q, a, stacksToo));
             out.children.push_back(std::move(above));
             Node below = part(split, out.last, {page, x, y + a + gap, w, rest});
             build(below, bestFace(split, out.last, q, rest, true));
@@ -100,37 +130,32 @@ void RunTable::buildStack(Node& out, Cost value) const
 void RunTable::buildRow(Node& out, Cost value, Face which) const
 {
     const auto [page, x, y, w, h] = out.at;
+    const bool stackLeads = which == StackRowFace;
     for (int split = out.first + 1; split < out.last; ++split) {
-        if (!splitAllowed(out.first, split, out.last))
-            continue;
         const bool oneLeft = split - out.first == 1;
-        const bool group = wholeGroup(out.first, split);
-        for (std::size_t c = 0; c < m_system.cuts.size(); ++c) {
-            const int cut = m_system.cuts[c];
-            if (cut <= x || cut >= x + w)
+        const bool oneRight = out.last - split == 1;
+        if (!splitAllowed(out.first, split, out.last)
+            || (stackLeads ? oneLeft : !oneLeft && !wholeGroup(out.first, split)))
+            continue;
+        const bool misleads = stackLeads && stackExtra(split) > 0;
+        for (const auto& parting : m_spans.partings(m_spans.find(x, w))) {
+            const Slot* left = slot(out.first, split, parting.left);
+            const Slot* right = slot(split, out.last, parting.right);
+            const Cost lead = at(left, oneLeft, stackLeads ? Stack : Calm, h);
+            const Cost next = at(right, oneRight, misleads ? Beside : Any, h);
+            if (lead >= kNever || next >= kNever || lead + next + parting.price != value)
                 continue;
-            const Slot* left = slot(out.first, split, m_spans.find(x, cut - x));
-            const Slot* right = slot(split, out.last, m_spans.find(cut, x + w - cut));
-            for (const Face lead : {Plain, Stack, StackRow}) {
-                const bool calm = lead == Plain ? oneLeft || group : lead == StackRow && group;
-                if (which == Plain ? !calm : lead != Stack)
-                    continue;
-                const Cost leftCost = face(left, oneLeft, lead, h);
-                for (const Face next : {Plain, Stack, StackRow}) {
-                    const Cost rightCost = face(right, out.last - split == 1, next, h);
-                    const Cost extra = lead == Stack && next != Plain ? stackExtra(split) : 0;
-                    if (leftCost >= kNever || rightCost >= kNever
-                        || leftCost + rightCost + extra + m_system.prices[c] != value)
-                        continue;
-                    Node first = part(out.first, split, {page, x, y, cut - x, h});
-                    build(first, lead);
-                    out.children.push_back(std::move(first));
-                    Node second = part(split, out.last, {page, cut, y, x + w - cut, h});
-                    build(second, next);
-                    adopt(out, std::move(second));
-                    return;
-                }
-            }
+            const int cut = m_spans.span(parting.right).x;
+            Node first = part(out.first, split, {page, x, y, cut - x, h});
+            build(first,
+                stackLeads ? StackFace : bestFace(out.first, split, parting.left, h, false));
+            out.children.push_back(std::move(first));
+            Node second = part(split, out.last, {page, cut, y, x + w - cut, h});
+            build(second,
+                misleads ? besideFace(split, out.last, parting.right, h, next)
+                         : bestFace(split, out.last, parting.right, h, true));
+            adopt(out, std::move(second));
+            return;
         }
     }
     assert(!"a stored cost has no tree");
