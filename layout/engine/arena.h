@@ -8,8 +8,7 @@
 
 namespace wainscot::engine {
 
-template <typename T>
-class Arena {
+template <typename T> class Arena {
 public:
     // Value-initialised once, then reused as it was left. `spare` more may be read after the array.
     explicit Arena(std::size_t spare = 0)

@@ -1,11 +1,11 @@
 // What pages must cost at least, known before any page is laid out, and what that forbids.
 //
 // The cells of a page's leaves cover no more than the page. So for any price of a cell, each piece
-// taken alone in its best shape at "cost plus cells times price", less the page at that price, is no
-// dearer than the page: a Lagrangian relaxation of the tiling (Geoffrion, "Lagrangean relaxation for
-// integer programming", 1974; from memory). The same holds for every part of a tree. When the whole
-// may cost at most a ceiling, a part that leaves too little for the rest is of no use; dropping it
-// cannot change an optimum at or below the ceiling.
+// taken alone in its best shape at "cost plus cells times price", less the page at that price, is
+// no dearer than the page: a Lagrangian relaxation of the tiling (Geoffrion, "Lagrangean relaxation
+// for integer programming", 1974; from memory). The same holds for every part of a tree. When the
+// whole may cost at most a ceiling, a part that leaves too little for the rest is of no use;
+// dropping it cannot change an optimum at or below the ceiling.
 #pragma once
 
 #include "layout/engine/columns.h"
@@ -36,8 +36,7 @@ private:
 };
 
 // A matrix over runs first..last-1.
-template <typename T>
-class ByRun {
+template <typename T> class ByRun {
 public:
     ByRun(int count, T value)
         : m_side(std::size_t(count) + 1)

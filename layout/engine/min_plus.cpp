@@ -11,12 +11,13 @@ namespace wainscot::engine {
 
 namespace {
 
-// Added to the last lanes of a row that is no multiple of kLanes: from kLanes - n on, n of them live.
+// Added to the last lanes of a row that is no multiple of kLanes: from kLanes - n on, n of them
+// live.
 constexpr Cost kDead[2 * kLanes] = {
     0, 0, 0, 0, 0, 0, 0, 0, kNever, kNever, kNever, kNever, kNever, kNever, kNever, kNever};
 
-// out = min(out, a + b + dead + add), lane by lane. Each body is compiled twice; whole numbers make both
-// give the same results.
+// out = min(out, a + b + dead + add), lane by lane. Each body is compiled twice; whole numbers make
+// both give the same results.
 #ifdef __GNUC__
 [[gnu::always_inline]] inline void lowerLanes(
     Cost* out, const Cost* a, const Cost* b, const Cost* dead, Cost add)
@@ -35,8 +36,7 @@ constexpr Cost kDead[2 * kLanes] = {
     std::memcpy(out, &best, sizeof best);
 }
 #else
-inline void lowerLanes(
-    Cost* out, const Cost* a, const Cost* b, const Cost* dead, Cost add)
+inline void lowerLanes(Cost* out, const Cost* a, const Cost* b, const Cost* dead, Cost add)
 {
     for (int lane = 0; lane < kLanes; ++lane)
         out[lane] = std::min(out[lane], a[lane] + b[lane] + dead[lane] + add);
@@ -61,18 +61,18 @@ inline void lowerLanes(
     if (term.uppers > term.lowers) { // the longer one goes through the lanes
         std::swap(term.upper, term.lower);
         std::swap(term.uppers, term.lowers);
+        std::swap(term.upperLeast, term.lowerLeast);
     }
     for (int a = 0; a < term.uppers; ++a) {
         const Cost top = term.upper[a];
-        if (top >= kNever)
+        if (top + term.lowerLeast > term.caps[std::max(a, term.from)])
             continue;
         int b = std::max(0, term.from - a);
         const int end = std::min(term.lowers, term.to - a);
         for (; b + kLanes <= end; b += kLanes)
             lowerLanes(term.out + a + b, term.lower + b, kDead, kDead, top);
         if (b < end)
-            lowerLanes(
-                term.out + a + b, term.lower + b, kDead + kLanes - (end - b), kDead, top);
+            lowerLanes(term.out + a + b, term.lower + b, kDead + kLanes - (end - b), kDead, top);
     }
 }
 

@@ -23,11 +23,15 @@ struct RowTerm {
 };
 void addRows(const std::vector<RowTerm>& terms);
 
-// out[a + b] = min(itself, upper[a] + lower[b]) where from <= a + b < to.
+// out[a + b] = min(itself, upper[a] + lower[b]) where from <= a + b < to. Sums above the cap of
+// their place may be left out; caps do not rise.
 struct StackTerm {
     const Cost* upper = nullptr;
     const Cost* lower = nullptr;
     Cost* out = nullptr;
+    const Cost* caps = nullptr;
+    Cost upperLeast = 0; // no cost of `upper` is below
+    Cost lowerLeast = 0;
     int uppers = 0;
     int lowers = 0;
     int from = 0;

@@ -10,6 +10,14 @@ namespace wainscot::engine {
 
 namespace {
 
+bool reachesFoot(LeafTable& leaves, int first, int last)
+{
+    for (int i = first; i < last; ++i)
+        if (leaves.piece(i).item.wish.stand == Stand::PageFoot)
+            return true;
+    return false;
+}
+
 // Costs of single pages, asked for once each.
 class PageCosts {
 public:
@@ -17,7 +25,7 @@ public:
         : m_table(table)
         , m_leaves(leaves)
         , m_side(std::size_t(leaves.size()) + 1)
-        , m_free(m_side * m_side, {-1, 0})
+        , m_free(m_side * m_side, PageCost{-1, 0})
     {
         for (const Pin& pin : pins)
             m_pins[pin.at.page].push_back(pin);
@@ -28,30 +36,17 @@ public:
     int leastPages() const { return m_pins.empty() ? 1 : m_pins.rbegin()->first + 1; }
 
     // Cost of pieces first..last-1 on a page; the height used comes along.
-    std::pair<Cost, int> of(int page, int first, int last)
+    PageCost of(int page, int first, int last)
     {
         const int rows = m_leaves.page().rows;
-        const int columns = m_leaves.page().columns;
         if (const auto frame = m_frames.find(page); frame != m_frames.end())
             return {frame->second.cost(first, last), rows};
         if (first == last)
             return {kNever, rows};
         auto& known = m_free[std::size_t(first) * m_side + std::size_t(last)];
-        if (known.first >= 0)
+        if (known.cost >= 0)
             return known;
-        Cost best = kNever;
-        int height = rows;
-        const int least = reachesFoot(first, last) ? rows : 1;
-        for (int h = rows; h >= least; --h) {
-            const double foot = double(rows - h) / rows;
-            const Cost white = toCost(m_leaves.weights().foot * foot);
-            const Cost filled = m_table.cost(first, last, 0, columns, h);
-            if (filled < kNever && filled + white < best) {
-                best = filled + white;
-                height = h;
-            }
-        }
-        return known = {best, height};
+        return known = pageCost(m_table, m_leaves, first, last);
     }
 
     PagePlan plan(int page, int first, int last)
@@ -70,23 +65,32 @@ public:
     }
 
 private:
-    bool reachesFoot(int first, int last) const
-    {
-        for (int i = first; i < last; ++i)
-            if (m_leaves.piece(i).item.wish.stand == Stand::PageFoot)
-                return true;
-        return false;
-    }
-
     const RunTable& m_table;
     LeafTable& m_leaves;
     std::size_t m_side;
-    std::vector<std::pair<Cost, int>> m_free; // pages without pins, by run; -1 = not asked yet
+    std::vector<PageCost> m_free; // pages without pins, by run; -1 = not asked yet
     std::map<int, std::vector<Pin>> m_pins;
     std::map<int, PinFrame> m_frames;
 };
 
 } // namespace
+
+PageCost pageCost(const RunTable& table, LeafTable& leaves, int first, int last)
+{
+    const int rows = leaves.page().rows;
+    PageCost best{kNever, rows};
+    const int least = reachesFoot(leaves, first, last) ? rows : 1;
+    for (int h = rows; h >= least; --h) {
+        const Cost filled = table.cost(first, last, 0, leaves.page().columns, h);
+        if (filled >= kNever)
+            continue;
+        const double foot = double(rows - h) / rows;
+        const Cost white = toCost(leaves.weights().foot * foot);
+        if (filled + white < best.cost)
+            best = {filled + white, h};
+    }
+    return best;
+}
 
 Pagination paginate(const RunTable& table,
     LeafTable& leaves,
@@ -109,7 +113,7 @@ Pagination paginate(const RunTable& table,
                 const Cost before = best[page - 1][std::size_t(i)];
                 if (before >= kNever)
                     continue;
-                const Cost here = costs.of(q - 1, i, j).first;
+                const Cost here = costs.of(q - 1, i, j).cost;
                 if (here < kNever && before + here + perPage < best[page][std::size_t(j)]) {
                     best[page][std::size_t(j)] = before + here + perPage;
                     from[page][std::size_t(j)] = i;

@@ -25,6 +25,14 @@ struct Pagination {
     Cost cost = kNever;
 };
 
+// What pieces first..last-1 cost on a page of their own without pins, white at its foot included,
+// and the rows they use of it.
+struct PageCost {
+    Cost cost = kNever;
+    int height = 0;
+};
+[[nodiscard]] PageCost pageCost(const RunTable& table, LeafTable& leaves, int first, int last);
+
 // The cheapest sequence of pages; `pages` fixes their number. With pins every page that has one is
 // cut along them (guillotine cuts only), exact for the cuts at pin edges and system columns.
 [[nodiscard]] Pagination paginate(const RunTable& table,

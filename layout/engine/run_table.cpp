@@ -23,23 +23,19 @@ struct RunTable::Scratch {
         : plain(std::size_t(rows) + 1 + kLanes, kNever)
         , stack(plain)
         , stackRow(plain)
+        , caps(std::size_t(rows) + 1, kNever - 1)
     {
     }
     std::vector<Cost> plain;
     std::vector<Cost> stack;
     std::vector<Cost> stackRow;
-    std::vector<Cost> caps; // by cells
+    std::vector<Cost> byCells; // what the run may cost at most
+    std::vector<Cost> caps; // the same for one span, by height
     std::vector<Split> splits;
     std::vector<RowTerm> rowTerms;
     std::vector<StackTerm> stackTerms;
-    bool capped = false;
-    int width = 0; // of the span
     int low = 1; // heights that matter
     int high = 0;
-    [[nodiscard]] Cost cap(int h) const
-    {
-        return capped ? caps[std::size_t(h) * std::size_t(width)] : kNever - 1;
-    }
 };
 
 RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
@@ -171,11 +167,10 @@ bool RunTable::fill(const std::atomic<bool>* cancel, const PageLimits* limits)
 void RunTable::fillRun(int first, int last, const PageLimits* limits, Scratch& scratch)
 {
     std::pair<int, int> fitting{1, m_leaves.page().columns * m_rows}; // cells
-    scratch.capped = limits != nullptr;
     if (limits != nullptr) {
         if (!limits->useful(first, last))
             return;
-        fitting = limits->caps(first, last, scratch.caps);
+        fitting = limits->caps(first, last, scratch.byCells);
     }
     const int cells = m_cells[std::size_t(last)] - m_cells[std::size_t(first)];
     fitting.first = std::max(fitting.first, cells);
@@ -188,19 +183,18 @@ void RunTable::fillRun(int first, int last, const PageLimits* limits, Scratch& s
     findSplits(first, last, scratch);
     for (int q = 0; q < m_spans.count(); ++q) {
         const int w = m_spans.span(q).w;
-        scratch.width = w;
         scratch.low = (fitting.first + w - 1) / w;
         scratch.high = std::min(m_rows, fitting.second / w);
-        if (w > most || scratch.low > scratch.high
-            || (banded && w != m_leaves.page().columns))
+        if (w > most || scratch.low > scratch.high || (banded && w != m_leaves.page().columns))
             continue;
+        for (int h = scratch.low; h <= scratch.high && limits != nullptr; ++h)
+            scratch.caps[std::size_t(h)] = scratch.byCells[std::size_t(h) * std::size_t(w)];
         if (last - first == 1) {
             slots[q] = keepLeaf(first, q, scratch);
             continue;
         }
-        fillStacks(q, scratch);
-        if (!banded)
-            fillRows(q, scratch);
+        findStacks(q, scratch);
+        findRows(q, !banded, scratch);
         if (scratch.rowTerms.empty() && scratch.stackTerms.empty())
             continue;
         const auto length = std::size_t(scratch.high - scratch.low) + 1;
@@ -234,7 +228,7 @@ void RunTable::findSplits(int first, int last, Scratch& scratch) const
     }
 }
 
-void RunTable::fillStacks(int q, Scratch& scratch) const
+void RunTable::findStacks(int q, Scratch& scratch) const
 {
     scratch.stackTerms.clear();
     for (const Split& split : scratch.splits) {
@@ -244,10 +238,16 @@ void RunTable::fillStacks(int q, Scratch& scratch) const
         const int most = std::min(above.most + below.most + split.gap, scratch.high);
         if (above.empty() || below.empty() || least > scratch.high || most < scratch.low)
             continue;
+        const int lowest = std::max(least, scratch.low);
+        if (above.cheapest + below.cheapest > scratch.caps[std::size_t(lowest)])
+            continue;
         const bool stacksToo = split.group || split.band;
         scratch.stackTerms.push_back({row(above, split.single, stacksToo ? Any : Calm),
             row(below, split.singleAfter, Any),
             scratch.stack.data() + least,
+            scratch.caps.data() + least,
+            above.cheapest,
+            below.cheapest,
             above.count(),
             below.count(),
             std::max(0, scratch.low - least),
@@ -255,18 +255,21 @@ void RunTable::fillStacks(int q, Scratch& scratch) const
     }
 }
 
-void RunTable::fillRows(int q, Scratch& scratch) const
+void RunTable::findRows(int q, bool allowed, Scratch& scratch) const
 {
     scratch.rowTerms.clear();
+    if (!allowed)
+        return;
     for (const Split& split : scratch.splits)
         for (const Intervals::Parting& parting : m_spans.partings(q)) {
             const Slot& left = split.before[parting.left];
             const Slot& right = split.after[parting.right];
             if (left.empty() || right.empty())
                 continue;
-            const int from = std::max({left.least, right.least, scratch.low});
-            const int to = std::min({left.most, right.most, scratch.high});
-            if (from > to)
+            const int from = std::max({int(left.least), int(right.least), scratch.low});
+            const int to = std::min({int(left.most), int(right.most), scratch.high});
+            if (from > to
+                || left.cheapest + right.cheapest + parting.price > scratch.caps[std::size_t(from)])
                 continue;
             RowTerm term{nullptr, nullptr, nullptr, parting.price, to - from + 1};
             const auto add = [&](Rows lead, Rows next, std::vector<Cost>& out) {
@@ -286,7 +289,7 @@ RunTable::Slot RunTable::keepLeaf(int piece, int q, Scratch& scratch)
 {
     const auto span = m_spans.span(q);
     const std::vector<Cost>& costs = m_leaves.costs(piece, span.x, span.w);
-    const auto out = [&](int h) { return costs[std::size_t(h)] > scratch.cap(h); };
+    const auto out = [&](int h) { return costs[std::size_t(h)] > scratch.caps[std::size_t(h)]; };
     int least = scratch.low;
     int most = scratch.high;
     while (least <= most && out(least))
@@ -296,9 +299,12 @@ RunTable::Slot RunTable::keepLeaf(int piece, int q, Scratch& scratch)
     if (least > most)
         return {};
     Cost* const data = m_costs.take(std::size_t(most - least) + 1);
-    for (int h = least; h <= most; ++h)
+    Cost cheapest = kNever;
+    for (int h = least; h <= most; ++h) {
         data[h - least] = out(h) ? kNever : costs[std::size_t(h)];
-    return {data, least, most};
+        cheapest = std::min(cheapest, data[h - least]);
+    }
+    return {data, std::int16_t(least), std::int16_t(most), cheapest};
 }
 
 RunTable::Slot RunTable::keep(Scratch& scratch)
@@ -310,7 +316,7 @@ RunTable::Slot RunTable::keep(Scratch& scratch)
     const auto& stackRow = scratch.stackRow;
     for (int k = scratch.low; k <= scratch.high; ++k) {
         const auto h = std::size_t(k);
-        if (std::min({plain[h], stack[h], stackRow[h]}) > scratch.cap(k))
+        if (std::min({plain[h], stack[h], stackRow[h]}) > scratch.caps[h])
             continue;
         least = std::min(least, k);
         most = k;
@@ -319,18 +325,20 @@ RunTable::Slot RunTable::keep(Scratch& scratch)
         return {};
     const auto count = std::size_t(most - least) + 1;
     Cost* const data = m_costs.take(RowsCount * count);
+    Cost cheapest = kNever;
     for (std::size_t k = 0; k < count; ++k) {
         const auto h = std::size_t(least) + k;
-        const Cost cap = scratch.cap(int(h));
+        const Cost cap = scratch.caps[h];
         const auto within = [cap](Cost cost) { return cost > cap ? kNever : cost; };
         const Cost calm = std::min(plain[h], stackRow[h]);
         const Cost stacks = std::min(stack[h], stackRow[h]);
         data[Stack * count + k] = within(stack[h]);
         data[Calm * count + k] = within(calm);
         data[Any * count + k] = within(std::min(plain[h], stacks));
+        cheapest = std::min(cheapest, data[Any * count + k]);
         data[Beside * count + k] = within(std::min(plain[h], stacks + m_stackExtra));
     }
-    return {data, least, most};
+    return {data, std::int16_t(least), std::int16_t(most), cheapest};
 }
 
 std::size_t RunTable::bytes() const

@@ -36,8 +36,8 @@ public:
     // `leaves` must outlive the table.
     RunTable(LeafTable& leaves, ColumnSystem system);
 
-    // False when cancelled on the way. With limits, costs above them are left out: cost() then gives
-    // kNever for them, and everything else is exact. May be filled again with other limits.
+    // False when cancelled on the way. With limits, costs above them are left out: cost() then
+    // gives kNever for them, and everything else is exact. May be filled again with other limits.
     [[nodiscard]] bool fill(
         const std::atomic<bool>* cancel = nullptr, const PageLimits* limits = nullptr);
 
@@ -57,8 +57,9 @@ private:
     // them; a run of several has all of Rows, one after the other.
     struct Slot {
         const Cost* data = nullptr;
-        int least = 0;
-        int most = -1;
+        std::int16_t least = 0;
+        std::int16_t most = -1;
+        Cost cheapest = kNever;
         [[nodiscard]] bool empty() const { return data == nullptr; }
         [[nodiscard]] int count() const { return most - least + 1; }
     };
@@ -92,8 +93,8 @@ private:
 
     void fillRun(int first, int last, const PageLimits* limits, Scratch& scratch);
     void findSplits(int first, int last, Scratch& scratch) const;
-    void fillStacks(int q, Scratch& scratch) const;
-    void fillRows(int q, Scratch& scratch) const;
+    void findStacks(int q, Scratch& scratch) const;
+    void findRows(int q, bool allowed, Scratch& scratch) const;
     [[nodiscard]] Slot keepLeaf(int piece, int q, Scratch& scratch);
     [[nodiscard]] Slot keep(Scratch& scratch);
 

@@ -108,10 +108,8 @@ void RunTable::buildStack(Node& out, Cost value) const
         const bool stacksToo = wholeGroup(out.first, split) || split == band;
         const int gap = gapRows(split);
         for (int a = 1; a + gap < h; ++a) {
-            const Cost top = at(slot(out.first, split, q),
-                split - out.first == 1,
-                stacksToo ? Any : Calm,
-                a);
+            const Cost top =
+                at(slot(out.first, split, q), split - out.first == 1, stacksToo ? Any : Calm, a);
             const int rest = h - a - gap;
             if (top >= kNever || top + cost(split, out.last, x, w, rest) != value)
                 continue;
@@ -147,8 +145,8 @@ void RunTable::buildRow(Node& out, Cost value, Face which) const
                 continue;
             const int cut = m_spans.span(parting.right).x;
             Node first = part(out.first, split, {page, x, y, cut - x, h});
-            build(first,
-                stackLeads ? StackFace : bestFace(out.first, split, parting.left, h, false));
+            build(
+                first, stackLeads ? StackFace : bestFace(out.first, split, parting.left, h, false));
             out.children.push_back(std::move(first));
             Node second = part(split, out.last, {page, cut, y, x + w - cut, h});
             build(second,

@@ -3,6 +3,7 @@
 #include "layout/engine/finish.h"
 #include "layout/engine/obstacles.h"
 #include "layout/engine/reading.h"
+#include "layout/engine/search.h"
 #include "layout/engine/targets.h"
 
 #include <algorithm>
@@ -71,16 +72,16 @@ int inversionsOf(const Arrangement& arrangement, const std::vector<Piece>& piece
 
 } // namespace
 
-Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves)
+Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling)
 {
     Candidate out;
     const PageSpec& page = job.request.page;
     RunTable table(leaves, withPinEdges(system, job.pins, page.columns));
-    if (!table.fill(job.request.cancel))
-        return out;
-    const Pagination found = paginate(table, leaves, job.pins, job.pages);
+    const Pagination found =
+        cheapestPages(table, leaves, job.pins, {job.pages, ceiling, job.request.cancel});
     if (found.pages.empty())
         return out;
+    out.cost = found.cost;
     out.possible = true;
     Arrangement& arrangement = out.arrangement;
     arrangement.pages = int(found.pages.size());
@@ -101,10 +102,16 @@ Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextM
 {
     Candidate best;
     LeafTable leaves(job.request.page, job.pieces, text);
-    for (const ColumnSystem& system : systems) {
+    std::vector<Cost> costs(systems.size(), kNever);
+    for (std::size_t k = 0; k < systems.size(); ++k) {
         if (cancelled(job.request))
             return {};
-        Candidate one = solveSystem(job, system, leaves);
+        Cost ceiling = kNever; // what a coarser system could do, this one can
+        for (std::size_t earlier = 0; earlier < k; ++earlier)
+            if (contains(systems[k], systems[earlier]))
+                ceiling = std::min(ceiling, costs[earlier]);
+        Candidate one = solveSystem(job, systems[k], leaves, ceiling);
+        costs[k] = one.cost;
         if (one.possible && (!best.possible || one.score < best.score))
             best = std::move(one);
     }

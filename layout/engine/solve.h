@@ -17,10 +17,13 @@ struct Candidate {
     std::vector<std::pair<int, int>> breaks; // pieces of each page
     double score = 0; // the cost in units, and what the geometry does not price
     bool possible = false;
+    Cost cost = kNever; // of its pages before they are finished
 };
 
-// The best of one column system. `leaves` holds the job's pieces.
-[[nodiscard]] Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves);
+// The best of one column system. `leaves` holds the job's pieces; pages of the cost `ceiling` are
+// known to exist.
+[[nodiscard]] Candidate solveSystem(
+    const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling = kNever);
 
 // Puts the pinned items back, each at its place in the request's order.
 void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement);

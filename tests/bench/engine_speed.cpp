@@ -6,8 +6,7 @@
 //     character, fewest and most characters a line; then for 1..12 columns the text's height, used
 //     width, lines, and whether it fits
 //   COMMAND run PIECES COLUMNS SEED GROUPED    prints its CPU in ms and its bytes
-#include "layout/engine/pages.h"
-#include "layout/engine/run_table.h"
+#include "layout/engine/search.h"
 #include "layout/engine/targets.h"
 #include "tests/bench/engine_tables.h"
 #include "tests/support/engine_documents.h"
@@ -189,9 +188,7 @@ Measured measure(const Case& one, const std::vector<int>& cuts)
         setTargets(pieces, one.request.page, pages, text);
         LeafTable leaves(one.request.page, pieces, text);
         RunTable table(leaves, columnSystem("bench", cuts));
-        if (!table.fill())
-            std::abort();
-        const Pagination found = paginate(table, leaves, {}, std::nullopt);
+        const Pagination found = cheapestPages(table, leaves, {}, {});
         if (found.pages.empty())
             std::printf("  (no arrangement)\n");
         best.ms = std::min(best.ms, cpuMs() - start);
