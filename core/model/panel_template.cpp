@@ -36,9 +36,8 @@ TemplateSlot slotOf(const Piece& piece, SizeMm panel)
     slot.dominant = piece.dominant;
     slot.optional = mayBeLeftOut(piece.kind) && !piece.pinned;
     slot.fixed = piece.pinned;
-    slot.column = std::clamp(static_cast<int>(std::lround((piece.cell.x - margin) / pitch)),
-        0,
-        kTemplateColumns - 1);
+    slot.column = std::clamp(
+        static_cast<int>(std::lround((piece.cell.x - margin) / pitch)), 0, kTemplateColumns - 1);
     slot.columns = std::clamp(static_cast<int>(std::lround((piece.cell.width + gutter) / pitch)),
         1,
         kTemplateColumns - slot.column);
@@ -47,9 +46,8 @@ TemplateSlot slotOf(const Piece& piece, SizeMm panel)
         slot.top = rounded((piece.cell.y - margin) / height);
     if (isPicture(piece.kind) && !piece.picturePlace.isEmpty()) {
         const RectMm& shown = piece.picturePlace;
-        slot.area =
-            rounded(shown.width.value() * shown.height.value()
-                / (panel.width.value() * panel.height.value()));
+        slot.area = rounded(shown.width.value() * shown.height.value()
+            / (panel.width.value() * panel.height.value()));
     }
     return slot;
 }

@@ -163,15 +163,15 @@ QString faultIn(const PanelTemplate& made)
             const TemplateSlot& other = made.places[b];
             const bool across = one.column < other.column + other.columns
                 && other.column < one.column + one.columns;
-            const bool down = one.top < other.top + other.rows - 1e-9
-                && other.top < one.top + one.rows - 1e-9;
+            const bool down =
+                one.top < other.top + other.rows - 1e-9 && other.top < one.top + one.rows - 1e-9;
             if (other.fixed && across && down)
                 return QStringLiteral("places[%1]: it lies over places[%2]").arg(b).arg(a);
         }
     }
-    return dominant > 1 ? QStringLiteral("places: %1 pictures are dominant, one may be")
-                              .arg(dominant)
-                        : QString();
+    return dominant > 1
+        ? QStringLiteral("places: %1 pictures are dominant, one may be").arg(dominant)
+        : QString();
 }
 
 PanelTemplate templateFrom(const QJsonObject& object, QString& fault)

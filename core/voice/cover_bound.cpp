@@ -96,8 +96,7 @@ double Relaxation::squaredSlack(const Prices& prices)
         if (slack < 0 || prices.rows[at] > 0)
             squares += slack * slack;
     }
-    const double spare =
-        static_cast<double>(m_spare) / static_cast<double>(m_model.meanArea());
+    const double spare = static_cast<double>(m_spare) / static_cast<double>(m_model.meanArea());
     return spare < 0 || prices.area > 0 ? squares + spare * spare : squares;
 }
 

@@ -130,8 +130,7 @@ private:
     }
 
     // Gain for the area, compared crosswise.
-    [[nodiscard]] bool isLessSure(
-        const Relaxation::Opinion& a, const Relaxation::Opinion& b) const
+    [[nodiscard]] bool isLessSure(const Relaxation::Opinion& a, const Relaxation::Opinion& b) const
     {
         const auto size = [](Amount gain) { return static_cast<double>(gain < 0 ? -gain : gain); };
         const auto areaOf = [&](const Relaxation::Opinion& one) {

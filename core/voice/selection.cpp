@@ -196,9 +196,8 @@ private:
     // the rows that went.
     std::vector<Row> keepWhatFits(std::vector<Row>& rows, Amount room)
     {
-        const auto firstGroup = std::stable_partition(rows.begin(),
-            rows.end(),
-            [](const Row& row) { return row.claim == Claim::Child; });
+        const auto firstGroup = std::stable_partition(
+            rows.begin(), rows.end(), [](const Row& row) { return row.claim == Claim::Child; });
         std::vector<Row> kept(rows.begin(), firstGroup);
         std::vector<Row> gone;
         dropRows(kept, leftOut(kept, 0, room, [](const Candidate&) { return Amount(0); }), gone);
@@ -259,8 +258,8 @@ private:
 
     void tell(const Row& row)
     {
-        const WhyUnheard why = m_burstsForbid.count(row.child) > 0 ? WhyUnheard::NearEqualPicture
-                                                                   : WhyUnheard::NoRoom;
+        const WhyUnheard why =
+            m_burstsForbid.count(row.child) > 0 ? WhyUnheard::NearEqualPicture : WhyUnheard::NoRoom;
         if (row.claim == Claim::Child)
             m_set.unheard.push_back({row.child, why, leastOf(row)});
         else

@@ -1,5 +1,5 @@
-// What a piece is worth on a wall, in whole hundredths of a plain piece's third: the teacher's stars
-// first, then who has been seldom heard. Never a judgement of what a child said.
+// What a piece is worth on a wall, in whole hundredths of a plain piece's third: the teacher's
+// stars first, then who has been seldom heard. Never a judgement of what a child said.
 #pragma once
 
 #include <cstdint>

@@ -41,9 +41,13 @@ double clearBelow(const Piece& piece, const PageSpec& page)
 
 const TextMetrics& TextMemo::measure(ItemId item, Mm width)
 {
-    const auto [at, isNew] = m_metrics.try_emplace({item, width.value()});
+    const std::pair key(item, width.value());
+    if (m_latest != m_metrics.end() && m_latest->first == key)
+        return m_latest->second; // asked again for another height
+    const auto [at, isNew] = m_metrics.try_emplace(key);
     if (isNew)
         at->second = m_text.measure(item, width);
+    m_latest = at;
     return at->second;
 }
 
@@ -234,17 +238,22 @@ std::size_t LeafTable::place(int i, int x, int w) const
     return (std::size_t(i) * side + std::size_t(x)) * side + std::size_t(w);
 }
 
+int LeafTable::shapeColumn(int i, int x) const
+{
+    const Item& item = m_pieces[std::size_t(i)].item;
+    if (item.previous || item.wish.firstColumn >= 0)
+        return x;
+    return item.indent > Mm(0) && x > 0 ? 1 : 0;
+}
+
 const std::vector<Cost>& LeafTable::ownCosts(int i, int x, int w)
 {
-    const Piece& piece = m_pieces[std::size_t(i)];
-    const bool placeMatters = piece.item.previous || piece.item.wish.firstColumn >= 0;
-    const int key =
-        placeMatters || piece.item.indent <= Mm(0) ? (placeMatters ? x : 0) : (x > 0 ? 1 : 0);
-    auto& row = m_costs[place(i, key, w)];
+    const int column = shapeColumn(i, x);
+    auto& row = m_costs[place(i, column, w)];
     if (row.empty()) {
         row.assign(std::size_t(m_page.rows) + 1, kNever);
         for (int h = 1; h <= m_page.rows; ++h) {
-            const LeafFit one = ownFit(i, placeMatters ? x : key, w, h);
+            const LeafFit one = ownFit(i, column, w, h);
             if (one.possible)
                 row[std::size_t(h)] = Cost(std::min<std::int64_t>(one.cost.total(), kNever));
         }
@@ -297,11 +306,11 @@ LeafFit LeafTable::fit(int i, int x, int w, int h)
     return out;
 }
 
+// Costs are not asked for: most of the time nobody needs them.
 int LeafTable::leastRows(int i, int x, int w)
 {
-    const auto& row = costs(i, x, w);
     int h = 1;
-    while (h <= m_page.rows && row[std::size_t(h)] >= kNever)
+    while (h <= m_page.rows && !ownFit(i, x, w, h).possible)
         ++h;
     return h;
 }
@@ -311,6 +320,8 @@ int LeafTable::leastCells(int i)
     int least = m_page.columns * m_page.rows + 1;
     for (int w = 1; w <= m_page.columns; ++w)
         for (int x = 0; x + w <= m_page.columns; ++x) {
+            if (x > 0 && shapeColumn(i, x) == shapeColumn(i, x - 1))
+                continue; // as one column further left
             const int rows = leastRows(i, x, w);
             if (rows <= m_page.rows)
                 least = std::min(least, w * rows);

@@ -33,7 +33,9 @@ public:
 
 private:
     const TextMeasurer& m_text;
-    std::map<std::pair<ItemId, double>, TextMetrics> m_metrics;
+    using Metrics = std::map<std::pair<ItemId, double>, TextMetrics>;
+    Metrics m_metrics;
+    Metrics::const_iterator m_latest = m_metrics.end();
     std::map<ItemId, TextSpec> m_specs;
 };
 
@@ -70,6 +72,8 @@ private:
     [[nodiscard]] const std::vector<Cost>& ownCosts(int i, int x, int w);
     [[nodiscard]] Cost likeness(int i, int x, int w, int h) const;
     [[nodiscard]] std::size_t place(int i, int x, int w) const;
+    // The first column in which the piece costs the same as in column x.
+    [[nodiscard]] int shapeColumn(int i, int x) const;
 
     PageSpec m_page;
     std::vector<Piece> m_pieces;

@@ -1,5 +1,7 @@
 #include "layout/engine/obstacles.h"
 
+#include "layout/engine/least_height.h"
+
 #include <algorithm>
 
 namespace wainscot::engine {
@@ -51,12 +53,11 @@ Failure tooMuch(const Job& job, TextMemo& text)
     for (Piece& piece : pieces)
         piece.item.breakBefore = false;
     LeafTable leaves(tall, pieces, text);
-    RunTable table(leaves, columnSystem("thirds and quarters", {3, 4, 6, 8, 9}));
     int rows = tall.rows;
-    if (page.columns == 12 && table.fill(job.request.cancel))
-        for (int h = tall.rows; h >= 1; --h)
-            if (table.cost(0, leaves.size(), 0, page.columns, h) < kNever)
-                rows = h;
+    if (page.columns == 12) {
+        const ColumnSystem system = columnSystem("thirds and quarters", {3, 4, 6, 8, 9});
+        rows = std::min(rows, leastHeight(leaves, system, job.request.cancel));
+    }
     const int over = std::max(1, rows - pages * page.rows);
     const double width = (page.width(page.columns) + page.gutter).value();
     Failure out = failure(Obstacle::TooMuchForPages, {}, over * page.rowUnit.value() * width);

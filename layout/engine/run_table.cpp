@@ -40,6 +40,7 @@ struct RunTable::Scratch {
 
 RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
     : m_leaves(leaves)
+    , m_rules(leaves)
     , m_system(std::move(system))
     , m_spans(m_system, leaves.page().columns)
     , m_count(leaves.size())
@@ -50,80 +51,18 @@ RunTable::RunTable(LeafTable& leaves, ColumnSystem system)
     , m_costs(kLanes)
 {
     for (int i = 0; i < m_count; ++i) {
-        m_groups.push_back(leaves.piece(i).item.group);
         int least = leaves.page().columns * m_rows + 1;
         for (int q = 0; q < m_spans.count(); ++q) {
             const auto span = m_spans.span(q);
-            const int rows = leaves.leastRows(i, span.x, span.w);
+            const std::vector<Cost>& costs = leaves.costs(i, span.x, span.w);
+            int rows = 1;
+            while (rows <= m_rows && costs[std::size_t(rows)] >= kNever)
+                ++rows;
             if (rows <= m_rows)
                 least = std::min(least, span.w * rows);
         }
         m_cells.push_back(m_cells.back() + least);
     }
-}
-
-// A group is one rectangle: a run holds all of it and strangers, or a part of it alone.
-bool RunTable::runAllowed(int first, int last) const
-{
-    for (int i = first + 1; i < last; ++i)
-        if (m_leaves.piece(i).item.breakBefore)
-            return false;
-    const auto group = [this](int i) { return m_groups[std::size_t(i)]; };
-    const bool inside = group(first) > 0 && group(first) == group(last - 1);
-    if (inside)
-        return true;
-    const bool cutsAbove = first > 0 && group(first) > 0 && group(first - 1) == group(first);
-    const bool cutsBelow = last < m_count && group(last) > 0 && group(last - 1) == group(last);
-    return !cutsAbove && !cutsBelow;
-}
-
-bool RunTable::splitAllowed(int first, int split, int last) const
-{
-    const auto group = [this](int i) { return m_groups[std::size_t(i)]; };
-    if (group(split) <= 0 || group(split) != group(split - 1))
-        return true;
-    return group(first) == group(split) && group(last - 1) == group(split);
-}
-
-bool RunTable::wholeGroup(int first, int last) const
-{
-    const int group = m_groups[std::size_t(first)];
-    return group > 0 && last - first > 1 && m_groups[std::size_t(last - 1)] == group
-        && (last >= m_count || m_groups[std::size_t(last)] != group);
-}
-
-int RunTable::bandInside(int first, int last) const
-{
-    for (int i = first + 1; i < last; ++i)
-        if (m_leaves.piece(i).item.wish.bandBefore)
-            return i;
-    return -1;
-}
-
-// One whole row of white parts two groups, and a band of groups from another, one above the other.
-int RunTable::gapRows(int split) const
-{
-    const int above = m_groups[std::size_t(split - 1)];
-    const int below = m_groups[std::size_t(split)];
-    if (m_leaves.piece(split).item.wish.bandBefore)
-        return above > 0 || below > 0 ? 1 : 0;
-    return above > 0 && below > 0 && above != below ? 1 : 0;
-}
-
-// Side by side, two stacks of one kind read ambiguously; where a group ends, nobody can be misled.
-Cost RunTable::stackExtra(int split) const
-{
-    const int left = m_groups[std::size_t(split - 1)];
-    return left == m_groups[std::size_t(split)] ? m_stackExtra : 0;
-}
-
-int RunTable::widest(int first, int last) const
-{
-    const int asked = m_leaves.piece(first).item.wish.blockColumns;
-    const bool starts =
-        first == 0 || m_leaves.piece(first - 1).item.group != m_leaves.piece(first).item.group;
-    const int columns = m_leaves.page().columns;
-    return asked > 0 && starts && wholeGroup(first, last) ? std::min(asked, columns) : columns;
 }
 
 const RunTable::Slot* RunTable::slot(int first, int last, int q) const
@@ -155,7 +94,7 @@ bool RunTable::fill(const std::atomic<bool>* cancel, const PageLimits* limits)
             if (cells > m_leaves.page().columns * m_rows)
                 continue;
             any = true;
-            if (runAllowed(first, last))
+            if (m_rules.runAllowed(first, last))
                 fillRun(first, last, limits, scratch);
         }
         if (!any)
@@ -174,8 +113,8 @@ void RunTable::fillRun(int first, int last, const PageLimits* limits, Scratch& s
     }
     const int cells = m_cells[std::size_t(last)] - m_cells[std::size_t(first)];
     fitting.first = std::max(fitting.first, cells);
-    const bool banded = bandInside(first, last) >= 0;
-    const int most = widest(first, last);
+    const bool banded = m_rules.bandInside(first, last) >= 0;
+    const int most = m_rules.widest(first, last);
     const auto spans = std::size_t(m_spans.count());
     Slot* const slots = m_slots.take(spans);
     std::fill_n(slots, spans, Slot{});
@@ -209,22 +148,22 @@ void RunTable::fillRun(int first, int last, const PageLimits* limits, Scratch& s
 void RunTable::findSplits(int first, int last, Scratch& scratch) const
 {
     scratch.splits.clear();
-    const int band = bandInside(first, last);
+    const int band = m_rules.bandInside(first, last);
     for (int at = first + 1; at < last; ++at) {
         const Slot* before = m_runs[runIndex(first, at)];
         const Slot* after = m_runs[runIndex(at, last)];
         if (before == nullptr || after == nullptr || (band >= 0 && at != band)
-            || !splitAllowed(first, at, last))
+            || !m_rules.splitAllowed(first, at, last))
             continue;
         scratch.splits.push_back({at,
             before,
             after,
-            gapRows(at),
+            m_rules.gapRows(at),
             at - first == 1,
             last - at == 1,
-            wholeGroup(first, at),
+            m_rules.wholeGroup(first, at),
             at == band,
-            stackExtra(at) > 0});
+            m_rules.stackExtra(at) > 0});
     }
 }
 

@@ -15,6 +15,7 @@
 #include "layout/engine/columns.h"
 #include "layout/engine/leaf.h"
 #include "layout/engine/min_plus.h"
+#include "layout/engine/run_rules.h"
 
 #include <array>
 
@@ -48,8 +49,7 @@ public:
 
     [[nodiscard]] const ColumnSystem& system() const { return m_system; }
     [[nodiscard]] const Intervals& spans() const { return m_spans; }
-    // Whether the pieces may stand on a page of their own: no group is cut, no break lies inside.
-    [[nodiscard]] bool runAllowed(int first, int last) const;
+    [[nodiscard]] const RunRules& rules() const { return m_rules; }
     [[nodiscard]] std::size_t bytes() const; // held by the table's costs
 
 private:
@@ -74,12 +74,6 @@ private:
     struct Scratch;
     struct Split;
 
-    [[nodiscard]] bool splitAllowed(int first, int split, int last) const;
-    [[nodiscard]] bool wholeGroup(int first, int last) const;
-    [[nodiscard]] int bandInside(int first, int last) const; // first band start inside, or -1
-    [[nodiscard]] int gapRows(int split) const;
-    [[nodiscard]] Cost stackExtra(int split) const;
-    [[nodiscard]] int widest(int first, int last) const; // columns the run may have
     [[nodiscard]] std::size_t runIndex(int first, int last) const
     {
         return std::size_t(first) * (std::size_t(m_count) + 1) + std::size_t(last - first);
@@ -106,12 +100,12 @@ private:
     [[nodiscard]] Face besideFace(int first, int last, int q, int h, Cost value) const;
 
     LeafTable& m_leaves;
+    RunRules m_rules;
     ColumnSystem m_system;
     Intervals m_spans;
     int m_count;
     int m_rows;
     Cost m_stackExtra;
-    std::vector<int> m_groups; // of the pieces
     std::vector<int> m_cells; // prefix sums of the pieces' least areas
     std::vector<const Slot*> m_runs; // by first and length: its slots, null = none
     Arena<Slot> m_slots;

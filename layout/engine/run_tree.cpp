@@ -12,11 +12,12 @@ Cost RunTable::rowCost(int first, int last, int q, int h, Face which) const
     Cost best = kNever;
     for (int split = first + 1; split < last; ++split) {
         const bool oneLeft = split - first == 1;
-        const bool leads = which == StackRowFace ? !oneLeft : oneLeft || wholeGroup(first, split);
-        if (!leads || !splitAllowed(first, split, last))
+        const bool leads =
+            which == StackRowFace ? !oneLeft : oneLeft || m_rules.wholeGroup(first, split);
+        if (!leads || !m_rules.splitAllowed(first, split, last))
             continue;
         const Rows lead = which == StackRowFace ? Stack : Calm;
-        const Rows next = which == StackRowFace && stackExtra(split) > 0 ? Beside : Any;
+        const Rows next = which == StackRowFace && m_rules.stackExtra(split) > 0 ? Beside : Any;
         for (const Intervals::Parting& parting : m_spans.partings(q)) {
             const Cost left = at(slot(first, split, parting.left), oneLeft, lead, h);
             const Cost right = at(slot(split, last, parting.right), last - split == 1, next, h);
@@ -101,12 +102,12 @@ void RunTable::buildStack(Node& out, Cost value) const
 {
     const auto [page, x, y, w, h] = out.at;
     const int q = m_spans.find(x, w);
-    const int band = bandInside(out.first, out.last);
+    const int band = m_rules.bandInside(out.first, out.last);
     for (int split = out.first + 1; split < out.last; ++split) {
-        if ((band >= 0 && split != band) || !splitAllowed(out.first, split, out.last))
+        if ((band >= 0 && split != band) || !m_rules.splitAllowed(out.first, split, out.last))
             continue;
-        const bool stacksToo = wholeGroup(out.first, split) || split == band;
-        const int gap = gapRows(split);
+        const bool stacksToo = m_rules.wholeGroup(out.first, split) || split == band;
+        const int gap = m_rules.gapRows(split);
         for (int a = 1; a + gap < h; ++a) {
             const Cost top =
                 at(slot(out.first, split, q), split - out.first == 1, stacksToo ? Any : Calm, a);
@@ -132,10 +133,10 @@ void RunTable::buildRow(Node& out, Cost value, Face which) const
     for (int split = out.first + 1; split < out.last; ++split) {
         const bool oneLeft = split - out.first == 1;
         const bool oneRight = out.last - split == 1;
-        if (!splitAllowed(out.first, split, out.last)
-            || (stackLeads ? oneLeft : !oneLeft && !wholeGroup(out.first, split)))
+        if (!m_rules.splitAllowed(out.first, split, out.last)
+            || (stackLeads ? oneLeft : !oneLeft && !m_rules.wholeGroup(out.first, split)))
             continue;
-        const bool misleads = stackLeads && stackExtra(split) > 0;
+        const bool misleads = stackLeads && m_rules.stackExtra(split) > 0;
         for (const auto& parting : m_spans.partings(m_spans.find(x, w))) {
             const Slot* left = slot(out.first, split, parting.left);
             const Slot* right = slot(split, out.last, parting.right);

@@ -26,7 +26,7 @@ public:
     {
         for (int first = 0; first < m_count && m_bounds.possible(); ++first)
             for (int last = first + 1; last <= m_count; ++last)
-                if (table.runAllowed(first, last))
+                if (table.rules().runAllowed(first, last))
                     m_floor(first, last) = m_bounds.least(first, last, m_cells);
     }
 
@@ -61,15 +61,13 @@ private:
     // Learns the costs of all pages that can be part of an answer at or below the guess.
     bool fill(Cost guess, bool whole)
     {
-        const PageLimits limits(
-            m_bounds, m_floor, m_perPage, guess, m_cells, m_search.pages == 1);
+        const PageLimits limits(m_bounds, m_floor, m_perPage, guess, m_cells, m_search.pages == 1);
         if (!m_table.fill(m_search.cancel, whole ? nullptr : &limits))
             return false;
         for (int first = 0; first < m_count; ++first)
             for (int last = first + 1; last <= m_count; ++last) {
                 Cost& floor = m_floor(first, last);
-                const std::int64_t allowed =
-                    whole ? kNever - 1 : limits.allowed(first, last);
+                const std::int64_t allowed = whole ? kNever - 1 : limits.allowed(first, last);
                 if (floor >= kNever || allowed < floor)
                     continue;
                 const Cost cost = pageCost(m_table, m_leaves, first, last).cost;
@@ -100,8 +98,7 @@ private:
                 Best& here = best[q][std::size_t(j)];
                 for (int i = 0; i < j; ++i) {
                     const Best& before = best[counted ? q - 1 : q][std::size_t(i)];
-                    const Cost page =
-                        known && m_known(i, j) == 0 ? kNever : m_floor(i, j);
+                    const Cost page = known && m_known(i, j) == 0 ? kNever : m_floor(i, j);
                     if (page >= kNever || before.cost >= kNever)
                         continue;
                     const Cost cost = before.cost + page + m_perPage;
@@ -133,8 +130,7 @@ private:
             one.first = first;
             one.last = last;
             one.cost = page.cost;
-            const GridRect at{
-                int(out.pages.size()), 0, 0, m_leaves.page().columns, page.height};
+            const GridRect at{int(out.pages.size()), 0, 0, m_leaves.page().columns, page.height};
             one.trees.push_back(m_table.tree(first, last, at));
             out.pages.push_back(std::move(one));
         }

@@ -1,7 +1,7 @@
 // Pages of unseen documents against the panel style's tests, beside justified rows and masonry.
 #include "tests/bench/engine_tables.h"
-#include "tests/support/wall_quality.h"
 #include "tests/bench/quality_sheet.h"
+#include "tests/support/wall_quality.h"
 
 #include <cstdio>
 
@@ -83,11 +83,8 @@ bool printTests(const std::vector<const Tally*>& tallies)
     std::printf("\n");
     for (const StyleTest& test : styleTests()) {
         const char* from[] = {"typeset", "places", "both"};
-        std::printf("%3d %-20s (%-7s) %5.2f",
-            test.number,
-            test.says,
-            from[int(test.from)],
-            test.goal);
+        std::printf(
+            "%3d %-20s (%-7s) %5.2f", test.number, test.says, from[int(test.from)], test.goal);
         for (const Tally* tally : tallies)
             std::printf("%10.3f", share(tally->passes.at(test.number), tally->pages));
         const bool here =
@@ -108,7 +105,10 @@ struct Row {
 
 constexpr Row kRows[] = {
     {"mean crop loss", 0.05, false, [](const Tally& t) { return share(t.crop, t.photos); }},
-    {"pictures past their crop limit", 0, false, [](const Tally& t) { return double(t.pastLimit); }},
+    {"pictures past their crop limit",
+        0,
+        false,
+        [](const Tally& t) { return double(t.pastLimit); }},
     {"pictures below their resolution", 0, false, [](const Tally& t) { return double(t.soft); }},
     {"pages with text past its place", 0, false, [](const Tally& t) { return double(t.pastCell); }},
     {"reading-order inversions", 0, false, [](const Tally& t) { return double(t.inversions); }},
@@ -117,8 +117,14 @@ constexpr Row kRows[] = {
     {"dominant by next, mean", 2, true, [](const Tally& t) { return share(t.dominance, t.led); }},
     {"left edges a page, mean", 6, false, [](const Tally& t) { return share(t.edges, t.pages); }},
     {"unplanned holes a page", 0, false, [](const Tally& t) { return share(t.holes, t.pages); }},
-    {"quadrant imbalance, mean", 0.10, false, [](const Tally& t) { return share(t.imbalance, t.pages); }},
-    {"captions over two lines, of all", 0, false, [](const Tally& t) { return share(t.captions, t.photos); }},
+    {"quadrant imbalance, mean",
+        0.10,
+        false,
+        [](const Tally& t) { return share(t.imbalance, t.pages); }},
+    {"captions over two lines, of all",
+        0,
+        false,
+        [](const Tally& t) { return share(t.captions, t.photos); }},
 };
 
 bool printNumbers(const std::vector<const Tally*>& tallies)
@@ -141,7 +147,8 @@ bool printNumbers(const std::vector<const Tally*>& tallies)
     };
     line("paper untouched, mean", [](const Tally& t) { return share(t.white, t.pages); });
     line("ink, mean", [](const Tally& t) { return share(t.coverage, t.pages); });
-    line("tests passed a document, mean", [](const Tally& t) { return share(t.tests, t.documents); });
+    line("tests passed a document, mean",
+        [](const Tally& t) { return share(t.tests, t.documents); });
     line("pages", [](const Tally& t) { return double(t.pages); });
     line("documents without a page", [](const Tally& t) { return double(t.failed); });
     return met;

@@ -90,13 +90,12 @@ QImage column(const Sheet& sheet, const Judged& judged)
     out.fill(QColor(0xb8, 0xb8, 0xb8));
     QPainter painter(&out);
     for (std::size_t page = 0; page < lists.size(); ++page) {
-        const auto image =
-            toImage(lists[page], DotsPerInch(2 * kPageWidth / (panel.width.value() / kMmPerInch)), scenes);
+        const auto image = toImage(
+            lists[page], DotsPerInch(2 * kPageWidth / (panel.width.value() / kMmPerInch)), scenes);
         const int top = each * int(page);
         if (image)
             painter.drawImage(QRect(0, top, kPageWidth, high),
-                image->scaled(
-                    kPageWidth, high, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+                image->scaled(kPageWidth, high, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
         painter.drawText(QRect(0, top + high + 2, kPageWidth, kTextHeight),
             QStringLiteral("%1, page %2; %3")
                 .arg(judged.layout.method)

@@ -8,8 +8,7 @@
 namespace wainscot::engine {
 
 // Writes FOLDER/<number>.png; makes the folder.
-void drawContactSheet(const QString& folder,
-    const walls::Sheet& sheet,
-    const std::array<walls::Judged, 3>& judged);
+void drawContactSheet(
+    const QString& folder, const walls::Sheet& sheet, const std::array<walls::Judged, 3>& judged);
 
 } // namespace wainscot::engine

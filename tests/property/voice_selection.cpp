@@ -79,7 +79,10 @@ Best bestOfAll(const SelectionProblem& problem)
         for (const ChildId child : tried.heard)
             heardWorth += bestWorthOf(problem, child);
         best.value = std::max(best.value,
-            std::tuple(tried.heard.size(), heardWorth, tried.words.size(), tried.pictures.size(),
+            std::tuple(tried.heard.size(),
+                heardWorth,
+                tried.words.size(),
+                tried.pictures.size(),
                 tried.worth));
     }
     return best;
@@ -112,8 +115,11 @@ TEST(SelectionProperty, EqualsTryingEverything)
         std::int64_t heardWorth = 0;
         for (const ChildId child : tried.heard)
             heardWorth += bestWorthOf(problem, child);
-        EXPECT_EQ(std::tuple(tried.heard.size(), heardWorth, tried.words.size(),
-                      tried.pictures.size(), tried.worth),
+        EXPECT_EQ(std::tuple(tried.heard.size(),
+                      heardWorth,
+                      tried.words.size(),
+                      tried.pictures.size(),
+                      tried.worth),
             best.value)
             << "seed " << seed << ", " << problem.candidates.size() << " candidates";
         if (set.missingCm2 == 0 || !best.leastArea)

@@ -44,7 +44,8 @@ Candidate quoteOf(Dice& dice, int child, const std::vector<int>& walls, int grou
     quote.voices = {ChildId(child + 1)};
     quote.group = dice.in(1, groups);
     quote.worth = worthOfStars(dice.stars())
-        + worthOfBeingSeldom(walls[std::size_t(child)], *std::min_element(walls.begin(), walls.end()))
+        + worthOfBeingSeldom(
+            walls[std::size_t(child)], *std::min_element(walls.begin(), walls.end()))
         + dice.in(0, 99);
     quote.areaCm2 = dice.in(100, 550);
     return quote;

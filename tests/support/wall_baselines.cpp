@@ -74,10 +74,8 @@ public:
         if (item.picture) {
             const double edge = border(item);
             const double shown = std::min(width - 2 * edge, widest(item));
-            out.picture = {Mm(x + edge),
-                Mm(y + edge),
-                Mm(shown),
-                Mm(shown / item.picture->size.aspect())};
+            out.picture = {
+                Mm(x + edge), Mm(y + edge), Mm(shown), Mm(shown / item.picture->size.aspect())};
         } else {
             out.cell.width = Mm(textWidth(item, width));
         }
@@ -139,8 +137,8 @@ private:
         if (item.picture) {
             double width = m_height * item.picture->size.aspect();
             for (int k = 0; k < 3; ++k) // the caption's room depends on the width
-                width = std::max(0.25 * m_height,
-                            m_height - captionRoom(item, width) - 2 * border(item))
+                width = std::max(
+                            0.25 * m_height, m_height - captionRoom(item, width) - 2 * border(item))
                         * item.picture->size.aspect()
                     + 2 * border(item);
             return std::clamp(width, 4 * m_gutter, m_width);

@@ -147,8 +147,10 @@ double imbalanceOf(const std::vector<Box>& boxes, SizeMm panel)
     const double area = panel.width.value() * panel.height.value() / 4;
     double mean = 0;
     for (int q = 0; q < 4; ++q) {
-        const RectMm quarter{
-            panel.width / 2 * (q % 2), panel.height / 2 * (q / 2), panel.width / 2, panel.height / 2};
+        const RectMm quarter{panel.width / 2 * (q % 2),
+            panel.height / 2 * (q / 2),
+            panel.width / 2,
+            panel.height / 2};
         for (const Box& box : boxes)
             for (const RectMm& part : {box.ground.isEmpty() ? box.picture : box.ground,
                      box.ground.isEmpty() || !box.picture.isEmpty() ? box.words : RectMm()})
@@ -175,8 +177,8 @@ Touched touchedBy(const check::PanelFacts& facts, const std::vector<Box>& boxes)
         out.paper += kLetters * boxOf(line).areaMm2();
         out.ink += kLetters * boxOf(line).areaMm2();
     }
-    const double page = facts.display.panelSize.width.value()
-        * facts.display.panelSize.height.value();
+    const double page =
+        facts.display.panelSize.width.value() * facts.display.panelSize.height.value();
     return {out.paper / page, out.ink / page, out.tint / page};
 }
 
@@ -213,8 +215,7 @@ bool captionsApart(const check::PanelFacts& facts, const std::vector<Box>& boxes
         const RectMm& shown = one.ground.isEmpty() ? one.picture : one.ground;
         const double own = (one.words.y - shown.bottom()).value();
         for (const Box& other : boxes)
-            if (other.piece != one.piece
-                && distance(one.words, other.all) < 2 * own - kTouch)
+            if (other.piece != one.piece && distance(one.words, other.all) < 2 * own - kTouch)
                 return false;
     }
     return !facts.pieces.empty();
@@ -223,8 +224,8 @@ bool captionsApart(const check::PanelFacts& facts, const std::vector<Box>& boxes
 bool marginsClear(const check::PanelFacts& facts)
 {
     const Grid& grid = facts.style.grid;
-    const RectMm room = RectMm{Mm(0), Mm(0), grid.panel.width, grid.panel.height}.grown(
-        Mm(kTouch) - grid.margin);
+    const RectMm room =
+        RectMm{Mm(0), Mm(0), grid.panel.width, grid.panel.height}.grown(Mm(kTouch) - grid.margin);
     const auto inside = [&](const RectMm& rect) {
         return rect.x >= room.x && rect.y >= room.y && rect.right() <= room.right()
             && rect.bottom() <= room.bottom();

@@ -58,8 +58,8 @@ public:
         : m_set(set)
         , m_dice(std::uint64_t(number) * 2 + (set == Set::Unseen ? 900001 : 4000))
         , m_language(QString::fromLatin1(kLanguages[std::size_t(number) % kLanguages.size()]))
-        , m_texts(set == Set::Unseen ? QStringLiteral("unseen") : QStringLiteral("tuning"),
-              m_language)
+        , m_texts(
+              set == Set::Unseen ? QStringLiteral("unseen") : QStringLiteral("tuning"), m_language)
     {
         m_out.number = number;
         m_out.size = number % 10 < 3 ? Size::Sparse : number % 10 < 8 ? Size::Normal : Size::Heavy;
@@ -67,11 +67,10 @@ public:
         const Paper& paper = m_out.size == Size::Sparse ? kSmallPaper[turn % kSmallPaper.size()]
                                                         : kLargePaper[turn % kLargePaper.size()];
         const char* sizes[] = {"sparse", "normal", "heavy"};
-        m_out.name = QStringLiteral("%1 %2, %3, %4")
-                         .arg(number)
-                         .arg(QLatin1String(sizes[int(m_out.size)]),
-                             QLatin1String(paper.name),
-                             m_language);
+        m_out.name =
+            QStringLiteral("%1 %2, %3, %4")
+                .arg(number)
+                .arg(QLatin1String(sizes[int(m_out.size)]), QLatin1String(paper.name), m_language);
         setUpDisplay(paper);
     }
 
@@ -112,8 +111,7 @@ private:
         display.language = m_language;
         const auto& faces = pairings();
         const auto& colours = palettes();
-        display.pairing =
-            m_language.startsWith(QLatin1String("zh")) || m_dice.between(0, 2) > 0
+        display.pairing = m_language.startsWith(QLatin1String("zh")) || m_dice.between(0, 2) > 0
             ? faces.front().name
             : faces[std::size_t(m_dice.between(0, int(faces.size()) - 1))].name;
         display.palette = colours[std::size_t(m_dice.between(0, int(colours.size()) - 1))].name;
@@ -201,16 +199,14 @@ private:
     {
         const auto& sizes = m_set == Set::Unseen ? kUnseenPhotos : kTuningPhotos;
         const int most = group == 0 ? 1 : int(sizes.size()) - 1; // the leading one lies across
-        return picture(
-            PieceKind::Photo, sizes[std::size_t(m_dice.between(0, most))], group);
+        return picture(PieceKind::Photo, sizes[std::size_t(m_dice.between(0, most))], group);
     }
 
     void work(int group)
     {
         const auto& sizes = m_set == Set::Unseen ? kUnseenWorks : kTuningWorks;
-        picture(PieceKind::Work,
-            sizes[std::size_t(m_dice.between(0, int(sizes.size()) - 1))],
-            group);
+        picture(
+            PieceKind::Work, sizes[std::size_t(m_dice.between(0, int(sizes.size()) - 1))], group);
     }
 
     // A moment: a photo or a work with what was said, in either order, or one piece alone.

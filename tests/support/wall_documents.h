@@ -11,8 +11,8 @@
 
 namespace wainscot::walls {
 
-// Tuning documents may be looked at while weights are set. Unseen ones have other seeds, other texts
-// and other pictures: they only measure, and no weight is ever set by them.
+// Tuning documents may be looked at while weights are set. Unseen ones have other seeds, other
+// texts and other pictures: they only measure, and no weight is ever set by them.
 enum class Set { Tuning, Unseen };
 enum class Size {
     Sparse, // 7 to 9 pieces

@@ -43,10 +43,8 @@ Layout engineLayout(const Sheet& sheet)
         return out;
     out.pages.resize(std::size_t(arrangement->pages));
     for (const engine::Placement& one : arrangement->items)
-        out.pages[std::size_t(one.at.page)].push_back({PieceId(one.id),
-            sheet.request().page.cell(one.at),
-            one.cell,
-            one.picture});
+        out.pages[std::size_t(one.at.page)].push_back(
+            {PieceId(one.id), sheet.request().page.cell(one.at), one.cell, one.picture});
     return out;
 }
 

@@ -2,8 +2,8 @@
 // with the same measured texts at the same sizes.
 #pragma once
 
-#include "layout/typeset/measurer.h"
 #include "layout/engine/arrangement.h"
+#include "layout/typeset/measurer.h"
 #include "tests/support/wall_documents.h"
 
 namespace wainscot::walls {

@@ -73,10 +73,9 @@ private:
             if (picture.kind == PieceKind::Photo)
                 m_out.cropLosses.push_back(1 - seen.width * seen.height);
             const double slip = 1e-4; // of the rounding to sixteenths of a point
-            m_out.pastCropLimit += seen.width < shape.keepWidth - slip
-                    || seen.height < shape.keepHeight - slip
-                ? 1
-                : 0;
+            m_out.pastCropLimit +=
+                seen.width < shape.keepWidth - slip || seen.height < shape.keepHeight - slip ? 1
+                                                                                             : 0;
             m_out.belowPpi += picture.ppi() < least * 0.995 ? 1 : 0;
         }
         std::sort(areas.rbegin(), areas.rend());
@@ -294,7 +293,8 @@ Judged bestRows(const Sheet& sheet)
     std::vector<Layout> layouts;
     const double page = sheet.style().grid.panel.height.value();
     for (int k = 0; k < kHeights; ++k)
-        layouts.push_back(justifiedRows(sheet, Mm(page / 12 * std::pow(6.0, k / (kHeights - 1.0)))));
+        layouts.push_back(
+            justifiedRows(sheet, Mm(page / 12 * std::pow(6.0, k / (kHeights - 1.0)))));
     return bestOf(sheet, layouts);
 }
 

@@ -74,8 +74,8 @@ TEST(TemplateFile, GoesThroughAFile)
     const auto read = readTemplate(path);
     ASSERT_TRUE(read.ok());
     EXPECT_EQ(*read, morningWall());
-    EXPECT_EQ(readTemplate(folder.filePath(QStringLiteral("none"))).error().code,
-        ErrorCode::NotFound);
+    EXPECT_EQ(
+        readTemplate(folder.filePath(QStringLiteral("none"))).error().code, ErrorCode::NotFound);
     EXPECT_EQ(writeTemplate(folder.filePath(QStringLiteral("no/such")), morningWall()).error().code,
         ErrorCode::CannotWrite);
 }

@@ -89,9 +89,10 @@ TEST(Selection, SaysWhoHasNothingThatMayBeShown)
 
 TEST(Selection, SaysForWhomThereIsNoRoomAndHowMuchIsMissing)
 {
-    const SelectionProblem problem{
-        {words(1, kMei, 300, 60), words(2, kKofi, 9000, 90), words(3, kKofi, 300, 70),
-            words(4, kJuno, 1000, 50)},
+    const SelectionProblem problem{{words(1, kMei, 300, 60),
+                                       words(2, kKofi, 9000, 90),
+                                       words(3, kKofi, 300, 70),
+                                       words(4, kJuno, 1000, 50)},
         {kMei, kKofi, kJuno},
         120};
     const SelectedSet set = selectForWall(problem);
