@@ -1,14 +1,19 @@
 #include "app/ui/canvas/canvas.h"
 
 #include <QAccessible>
-#include <QGuiApplication>
-#include <QScreen>
 
 #include <algorithm>
 
+#include "app/ui/canvas/screen_size.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
+
+namespace {
+
+constexpr int kRestMs = 150; // the rest of the page moves only when the hand holds still
+
+} // namespace
 
 Canvas::Canvas(PictureProvider& pictures, QWidget* parent)
     : QWidget(parent)
@@ -18,15 +23,21 @@ Canvas::Canvas(PictureProvider& pictures, QWidget* parent)
     setMouseTracking(true);
     setAcceptDrops(true);
     setAttribute(Qt::WA_OpaquePaintEvent);
+    grabGesture(Qt::PinchGesture);
     setAccessibleName(tr("Panel"));
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRestMs);
+    connect(&m_rest, &QTimer::timeout, this, [this] {
+        if (m_attempt.what != Attempt::What::Nothing)
+            Q_EMIT rested(m_attempt);
+    });
 }
 
 Canvas::~Canvas() = default;
 
-void Canvas::setHelpers(Preview preview, Placing placing)
+void Canvas::setHelpers(Helpers helpers)
 {
-    m_preview = std::move(preview);
-    m_placing = std::move(placing);
+    m_helpers = std::move(helpers);
 }
 
 void Canvas::setContent(CanvasContent content)
@@ -34,11 +45,10 @@ void Canvas::setContent(CanvasContent content)
     const bool otherSize = !m_hasContent || !(content.list.size == m_content.list.size);
     m_content = std::move(content);
     m_hasContent = true;
-    m_trial.reset();
+    endTrying();
     if (m_mode != Mode::Crop)
         setMode(Mode::Idle);
-    if (find(m_hand) == nullptr)
-        m_hand = PieceId();
+    std::erase_if(m_held, [this](PieceId id) { return find(id) == nullptr; });
     if (otherSize || m_fitted)
         fitWhole();
     dropStaticLayer();
@@ -48,8 +58,8 @@ void Canvas::clearContent()
 {
     m_content = {};
     m_hasContent = false;
-    m_hand = PieceId();
-    m_trial.reset();
+    m_held.clear();
+    endTrying();
     setMode(Mode::Idle);
     dropStaticLayer();
 }
@@ -68,17 +78,28 @@ const CanvasPiece* Canvas::find(PieceId id) const
     return nullptr;
 }
 
+bool Canvas::isHeld(PieceId id) const
+{
+    return std::find(m_held.begin(), m_held.end(), id) != m_held.end();
+}
+
 void Canvas::takeInHand(PieceId id)
 {
-    if (m_hand == id)
+    hold(id.isValid() ? std::vector<PieceId>{id} : std::vector<PieceId>{});
+}
+
+void Canvas::hold(std::vector<PieceId> ids)
+{
+    std::erase_if(ids, [this](PieceId id) { return find(id) == nullptr; });
+    if (m_held == ids)
         return;
-    if (isBusy())
+    if (isBusy() && m_mode != Mode::Band)
         putBack();
-    m_hand = find(id) != nullptr ? id : PieceId();
+    m_held = std::move(ids);
     update();
     const auto& pieces = m_content.pieces;
     const auto at = std::find_if(pieces.begin(), pieces.end(), [this](const CanvasPiece& p) {
-        return p.piece.id == m_hand;
+        return p.piece.id == inHand();
     });
     if (at != pieces.end() && hasFocus()) {
         QAccessibleEvent focus(this, QAccessible::Focus);
@@ -87,16 +108,32 @@ void Canvas::takeInHand(PieceId id)
     }
 }
 
-void Canvas::tryPiece(const std::optional<Piece>& piece)
+void Canvas::holdAll()
 {
-    if (piece) {
-        if (!m_trial)
-            beginTrying();
-        showTrial(*piece);
-    } else if (m_trial) {
-        m_trial.reset();
-        dropStaticLayer();
+    std::vector<PieceId> all = m_held; // the piece in hand stays the first
+    for (const CanvasPiece& piece : m_content.pieces) {
+        if (!isHeld(piece.piece.id))
+            all.push_back(piece.piece.id);
     }
+    hold(std::move(all));
+    sayTaken();
+}
+
+void Canvas::toggleHeld(PieceId id)
+{
+    std::vector<PieceId> ids = m_held;
+    const auto at = std::find(ids.begin(), ids.end(), id);
+    if (at != ids.end())
+        ids.erase(at);
+    else
+        ids.push_back(id);
+    hold(std::move(ids));
+    sayTaken();
+}
+
+void Canvas::sayTaken()
+{
+    Q_EMIT taken(inHand());
 }
 
 void Canvas::setMode(Mode mode)
@@ -127,7 +164,7 @@ void Canvas::fitWhole()
 void Canvas::zoomBy(double factor)
 {
     m_fitted = false;
-    const QRectF hand = pieceRect(m_hand);
+    const QRectF hand = pieceRect(inHand());
     m_view.zoomAbout(hand.isEmpty() ? QRectF(rect()).center() : hand.center(), factor);
     viewMoved();
 }
@@ -135,11 +172,17 @@ void Canvas::zoomBy(double factor)
 void Canvas::zoomToTrueSize()
 {
     m_fitted = false;
-    const double perInch = screen() != nullptr ? screen()->physicalDotsPerInch() : 96.0;
-    const QRectF hand = pieceRect(m_hand);
+    const QRectF hand = pieceRect(inHand());
     m_view.setScaleAbout(
-        hand.isEmpty() ? QRectF(rect()).center() : hand.center(), perInch / kMmPerInch);
+        hand.isEmpty() ? QRectF(rect()).center() : hand.center(), pixelsPerMm(*this));
     viewMoved();
+}
+
+void Canvas::setRulers(bool shown, bool inches)
+{
+    m_rulers = shown;
+    m_inches = inches;
+    dropStaticLayer();
 }
 
 void Canvas::viewMoved()
@@ -156,67 +199,18 @@ QRectF Canvas::panelRect() const
 
 QRectF Canvas::pieceRect(PieceId id) const
 {
-    if (m_trial && m_trial->id == id)
-        return m_view.toPx(m_trial->cell);
+    for (const Trial& trial : m_trials) {
+        if (trial.now.id == id)
+            return m_view.toPx(trial.now.cell);
+    }
     const CanvasPiece* piece = find(id);
     return piece != nullptr ? m_view.toPx(piece->piece.cell) : QRectF();
 }
 
-void Canvas::beginTrying()
-{
-    const CanvasPiece* piece = find(m_hand);
-    if (piece == nullptr)
-        return;
-    m_before = piece->piece;
-    m_follow = QPointF();
-    m_trialPixmap = QPixmap();
-    m_trial = m_before;
-    m_trialList = m_preview ? m_preview(*m_trial) : DisplayList();
-    dropStaticLayer();
-}
-
-void Canvas::showTrial(const Piece& piece)
-{
-    const QRect before = m_trial ? dirtyRectOf(m_trial->cell) : QRect();
-    m_trial = piece;
-    m_trialList = m_preview ? m_preview(piece) : DisplayList();
-    updateTrialRegion(before);
-    Q_EMIT trying(piece.cell);
-}
-
-void Canvas::putBack()
-{
-    const bool wasBusy = isBusy() || m_trial.has_value();
-    m_trial.reset();
-    m_follow = QPointF();
-    setMode(Mode::Idle);
-    if (wasBusy)
-        dropStaticLayer();
-}
-
-void Canvas::finishTrial()
-{
-    const Mode mode = m_mode;
-    if (!m_trial)
-        return;
-    const Piece result = *m_trial;
-    m_trial.reset();
-    m_follow = QPointF();
-    const bool cropping = mode == Mode::Crop || mode == Mode::CropDrag;
-    setMode(cropping ? Mode::Crop : Mode::Idle);
-    dropStaticLayer();
-    if (cropping) {
-        if (!(result.framing == m_before.framing))
-            Q_EMIT framed(result.id, result.framing);
-    } else if (!(result.cell == m_before.cell)) {
-        Q_EMIT placed(result.id, result.cell);
-    }
-}
-
 void Canvas::setCropping(bool on)
 {
-    const CanvasPiece* piece = find(m_hand);
-    if (on && (piece == nullptr || piece->piece.kind != PieceKind::Photo))
+    const CanvasPiece* piece = find(inHand());
+    if (on && (piece == nullptr || piece->piece.kind != PieceKind::Photo || m_held.size() != 1))
         return;
     if (on == isCropping())
         return;
@@ -231,9 +225,9 @@ void Canvas::setCropping(bool on)
 
 void Canvas::lift()
 {
-    if (find(m_hand) == nullptr || isBusy())
+    if (find(inHand()) == nullptr || isBusy())
         return;
-    beginTrying();
+    beginTrying(true);
     setMode(Mode::Lift);
     setFocus();
     update();

@@ -39,6 +39,8 @@ public:
             return {};
         if (kind == QAccessible::Name)
             return piece->name;
+        if (kind == QAccessible::Description && !piece->waits.isEmpty())
+            return piece->waits;
         if (kind == QAccessible::Description && piece->piece.pinned)
             return Canvas::tr("Pinned by you");
         return {};
@@ -60,8 +62,8 @@ public:
         QAccessible::State state;
         state.focusable = true;
         state.selectable = true;
-        state.selected = m_canvas->inHand() == m_piece;
-        state.focused = state.selected && m_canvas->hasFocus();
+        state.selected = m_canvas->isHeld(m_piece);
+        state.focused = m_canvas->inHand() == m_piece && m_canvas->hasFocus();
         return state;
     }
     void* interface_cast(QAccessible::InterfaceType type) override

@@ -45,6 +45,10 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
             canvas().refreshPictures();
     });
+    connect(&m_stage->hung(), &HungPanels::chosen, this, [this](PanelId panel) {
+        endWriting(true);
+        m_session.choosePanel(panel);
+    });
     connect(&m_stage->note(), &Note::asked, this, &ComposePlace::perform);
     EmptyStage& empty = m_stage->emptyStage();
     connect(&empty, &EmptyStage::proposeAsked, &m_desk, &Desk::propose);
@@ -54,52 +58,6 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         emptyPanel(DrawerItem::Kind::Picture);
     });
     refresh();
-}
-
-void ComposePlace::connectCanvas()
-{
-    Canvas& panel = canvas();
-    panel.setHelpers([this](const Piece& piece) { return m_desk.preview(piece); },
-        [this](const Piece& piece, const RectMm& cell) { return m_desk.placedAt(piece, cell); });
-    connect(&panel, &Canvas::taken, this, [this](PieceId id) {
-        if (m_swapping.isValid() && id.isValid())
-            swapWith(id);
-        refreshNote();
-        Q_EMIT stateChanged();
-    });
-    connect(&panel, &Canvas::placed, this, [this](PieceId id, const RectMm& cell) {
-        m_desk.place(id, cell);
-    });
-    connect(&panel, &Canvas::framed, this, [this](PieceId id, const Framing& framing) {
-        m_desk.frame(id, framing);
-    });
-    connect(&panel, &Canvas::writingAsked, this, &ComposePlace::beginWriting);
-    connect(&panel, &Canvas::dropped, this, [this](DrawerItem item, const RectMm& cell) {
-        canvas().takeInHand(m_desk.add(item, cell));
-        refreshNote();
-    });
-    connect(&panel, &Canvas::trying, this, [this](const RectMm& cell) {
-        if (isWriting() || canvas().isCropping())
-            return;
-        m_stage->note().showTrial(
-            m_desk.underneath(canvas().inHand(), cell), tr("If you let go here"));
-        m_stage->placeNote();
-    });
-    connect(&panel, &Canvas::modeChanged, this, [this] {
-        if (!canvas().isBusy() && m_refreshLater)
-            QTimer::singleShot(0, this, &ComposePlace::refresh);
-        if (!canvas().isBusy() || canvas().isCropping())
-            refreshNote();
-        Q_EMIT stateChanged();
-    });
-    WordsEditor& editor = m_stage->editor();
-    connect(&editor, &WordsEditor::written, this, [this](const QString& text) {
-        Piece tried = m_writing;
-        tried.text = text;
-        canvas().tryPiece(m_desk.placedAt(tried, tried.cell));
-    });
-    connect(&editor, &WordsEditor::finished, this, [this] { endWriting(true); });
-    connect(&editor, &WordsEditor::putBack, this, [this] { endWriting(false); });
 }
 
 void ComposePlace::refresh()
@@ -133,28 +91,41 @@ void ComposePlace::refreshNote()
 {
     const PieceId hand = canvas().inHand();
     const bool has = hand.isValid() && m_desk.piece(hand) != nullptr;
-    if (has)
+    if (has && canvas().held().size() > 1)
+        m_stage->note().showSeveral(canvas().held());
+    else if (has)
         m_stage->note().showPiece(hand, canvas().isCropping(), m_swapping == hand);
     m_stage->placeNote();
     const Piece* piece = m_desk.piece(hand);
-    for (QAction* one : {m_actions.bigger,
-             m_actions.smaller,
-             m_actions.swap,
-             m_actions.pin,
-             m_actions.takeOff,
-             m_actions.lift})
-        one->setEnabled(has);
-    m_actions.crop->setEnabled(has && piece->kind == PieceKind::Photo);
-    m_actions.write->setEnabled(has && isWritable(piece->kind));
-    m_actions.pin->setText(has && piece->pinned ? tr("Pin out") : tr("Pin here"));
+    const Actions& a = m_actions;
+    const auto enable = [](const QVector<QAction*>& actions, bool on) {
+        for (QAction* one : actions)
+            one->setEnabled(on);
+    };
+    const std::size_t held = canvas().held().size();
+    enable({a.pin, a.takeOff, a.lift, a.onceMore, a.copy, a.cut}, has);
+    enable({a.bigger, a.smaller, a.swap}, has && held == 1);
+    enable(a.lines.mid(0, 6) + QVector<QAction*>{a.arrangeThese}, held > 1);
+    enable(a.lines.mid(6), held > 2);
+    a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
+    a.write->setEnabled(has && held == 1 && isWritable(piece->kind));
+    a.people->setEnabled(has && held == 1 && isPicture(piece->kind));
+    a.pin->setText(has && piece->pinned ? tr("Pin out") : tr("Pin here"));
     const bool panel = m_session.panel() != nullptr;
-    for (QAction* one : {m_actions.arrangeAgain,
-             m_actions.addPanel,
-             m_actions.whole,
-             m_actions.nearer,
-             m_actions.further,
-             m_actions.trueSize})
-        one->setEnabled(panel);
+    enable({a.arrangeAgain,
+               a.arrangeDisplay,
+               a.addPanel,
+               a.namePanel,
+               a.panelOnceMore,
+               a.takeDownPanel,
+               a.all,
+               a.whole,
+               a.nearer,
+               a.further,
+               a.trueSize},
+        panel);
+    const bool several = panel && panelsOf(m_session.book(), m_session.display()->id).size() > 1;
+    enable({a.toEarlier, a.toLater}, has && several);
     m_actions.proposeAnew->setEnabled(m_session.experience() != nullptr);
 }
 
@@ -195,62 +166,6 @@ void ComposePlace::endWriting(bool keep)
     canvas().setFocus();
     refreshNote();
     Q_EMIT stateChanged();
-}
-
-void ComposePlace::perform(PieceAction action)
-{
-    const PieceId hand = canvas().inHand();
-    const Piece* piece = m_desk.piece(hand);
-    if (piece == nullptr)
-        return;
-    switch (action) {
-    case PieceAction::Bigger:
-        m_desk.resizeBy(hand, 1);
-        break;
-    case PieceAction::Smaller:
-        m_desk.resizeBy(hand, -1);
-        break;
-    case PieceAction::Crop:
-        canvas().setCropping(!canvas().isCropping());
-        break;
-    case PieceAction::Pin:
-        m_desk.setPinned(hand, !piece->pinned);
-        break;
-    case PieceAction::TakeOff:
-        m_desk.takeOff(hand);
-        break;
-    case PieceAction::Write:
-        beginWriting(hand);
-        break;
-    case PieceAction::Swap:
-        m_swapping = m_swapping.isValid() ? PieceId() : hand;
-        canvas().setFocus();
-        break;
-    case PieceAction::Why:
-        break;
-    }
-    refreshNote();
-}
-
-void ComposePlace::swapWith(PieceId other)
-{
-    const PieceId one = std::exchange(m_swapping, PieceId());
-    if (one == other)
-        return;
-    m_desk.swap(one, other);
-    canvas().takeInHand(one);
-}
-
-void ComposePlace::take(DrawerItem item)
-{
-    if (m_session.panel() == nullptr && !m_desk.refusal(item))
-        emptyPanel(item.kind);
-    const PieceId added = m_desk.add(item, std::nullopt);
-    if (!added.isValid())
-        return;
-    canvas().takeInHand(added);
-    refreshNote();
-    Q_EMIT announced(tr("On the panel: %1").arg(nameFor(m_session.book(), *m_desk.piece(added))));
 }
 
 void ComposePlace::emptyPanel(DrawerItem::Kind kind)

@@ -31,9 +31,23 @@ public:
         QAction* pin = nullptr;
         QAction* takeOff = nullptr;
         QAction* lift = nullptr;
+        QAction* onceMore = nullptr;
+        QAction* people = nullptr;
+        QVector<QAction*> lines; // align and spread, in the order of PieceAction
+        QAction* arrangeThese = nullptr;
+        QAction* all = nullptr;
+        QAction* copy = nullptr;
+        QAction* cut = nullptr;
+        QAction* paste = nullptr;
+        QAction* toEarlier = nullptr;
+        QAction* toLater = nullptr;
         QAction* arrangeAgain = nullptr;
         QAction* proposeAnew = nullptr;
+        QAction* arrangeDisplay = nullptr;
         QAction* addPanel = nullptr;
+        QAction* namePanel = nullptr;
+        QAction* panelOnceMore = nullptr;
+        QAction* takeDownPanel = nullptr;
         QAction* nextFinding = nullptr;
         QAction* earlierFinding = nullptr;
         QAction* drawer = nullptr;
@@ -42,6 +56,8 @@ public:
         QAction* nearer = nullptr;
         QAction* further = nullptr;
         QAction* trueSize = nullptr;
+        QAction* rulers = nullptr;
+        QAction* inches = nullptr;
     };
     [[nodiscard]] const Actions& actions() const { return m_actions; }
 
@@ -63,16 +79,29 @@ protected:
 private:
     QWidget* makeTaskLine();
     void makeActions();
+    void makePieceActions();
+    void makePanelActions();
+    void makeViewActions();
     QAction* action(const QString& text,
         const QKeySequence& key,
         std::function<void()> does,
         bool onlyOnPanel = false);
     void connectCanvas();
+    [[nodiscard]] bool mayCome(const Incoming& incoming);
+    void sayAttempt(const Attempt& attempt);
+    void workOutAttempt(const Attempt& attempt);
     void refresh();
     void refreshTaskLine();
     void refreshNote();
     void beginWriting(PieceId id);
     void perform(PieceAction action);
+    bool performOnSeveral(PieceAction action, const PieceIds& held);
+    void askPeople(PictureId picture);
+    void showMenu(QPoint global);
+    void copyHeld(bool cut);
+    void paste();
+    void carryBy(int step); // what is in hand to the panel before or after
+    void setRulers();
     void swapWith(PieceId other);
     void chooseAudience();
     void chooseSize();

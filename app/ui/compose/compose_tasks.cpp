@@ -1,4 +1,4 @@
-// The line above the stage, and the actions of Compose with their keys.
+// The line above the stage: for whom, how large, from how far.
 #include "app/ui/compose/compose_place.h"
 
 #include <QHBoxLayout>
@@ -130,62 +130,6 @@ void ComposePlace::chooseDistance()
         connect(one, &QAction::triggered, this, [this, mm] { m_desk.setReadingDistance(Mm(mm)); });
     }
     menu.exec(m_distance->mapToGlobal(QPoint(0, m_distance->height())));
-}
-
-QAction* ComposePlace::action(
-    const QString& text, const QKeySequence& key, std::function<void()> does, bool onlyOnPanel)
-{
-    auto* made = new QAction(text, this);
-    made->setShortcut(key);
-    // Plain letters are commands only while the panel has the keyboard.
-    made->setShortcutContext(onlyOnPanel ? Qt::WidgetShortcut : Qt::WidgetWithChildrenShortcut);
-    if (onlyOnPanel)
-        canvas().addAction(made);
-    else
-        addAction(made);
-    connect(made, &QAction::triggered, this, std::move(does));
-    return made;
-}
-
-void ComposePlace::makeActions()
-{
-    const auto on = [this](PieceAction what) { return [this, what] { perform(what); }; };
-    Actions& a = m_actions;
-    a.write = action(tr("Write"), {}, on(PieceAction::Write), true);
-    a.bigger = action(tr("Bigger"), Qt::Key_Plus, on(PieceAction::Bigger), true);
-    a.smaller = action(tr("Smaller"), Qt::Key_Minus, on(PieceAction::Smaller), true);
-    a.crop = action(tr("Crop"), Qt::Key_C, on(PieceAction::Crop), true);
-    a.swap = action(tr("Swap"), Qt::Key_S, on(PieceAction::Swap), true);
-    a.pin = action(tr("Pin here"), Qt::Key_P, on(PieceAction::Pin), true);
-    a.takeOff = action(tr("Take off"), Qt::Key_Delete, on(PieceAction::TakeOff), true);
-    a.lift = action(
-        tr("Lift"), {}, [this] { canvas().lift(); }, true);
-    a.arrangeAgain =
-        action(tr("Arrange again"), Qt::CTRL | Qt::Key_R, [this] { m_desk.arrangeAgain(); });
-    a.proposeAnew = action(tr("Propose a panel anew"), {}, [this] { m_desk.propose(); });
-    a.addPanel = action(tr("New panel"), {}, [this] { m_desk.addPanelAfter(); });
-    a.nextFinding = action(tr("Next finding"), Qt::Key_F7, [this] { goToFinding(1); });
-    a.earlierFinding =
-        action(tr("Finding before"), Qt::SHIFT | Qt::Key_F7, [this] { goToFinding(-1); });
-    a.drawer = action(tr("What you have"), Qt::Key_F4, [this] {
-        m_drawerWanted = !m_drawerWanted;
-        m_drawer->setVisible(m_drawerWanted);
-        m_rule->setVisible(m_drawerWanted);
-    });
-    a.find = action(tr("Find in what you have"), Qt::CTRL | Qt::Key_F, [this] {
-        if (!m_drawerWanted)
-            m_actions.drawer->trigger();
-        m_drawer->find();
-    });
-    a.whole = action(tr("Whole panel"), Qt::CTRL | Qt::Key_0, [this] { canvas().fitWhole(); });
-    a.nearer = action(tr("Nearer"), Qt::CTRL | Qt::Key_Plus, [this] { canvas().zoomBy(1.25); });
-    a.nearer->setShortcuts(
-        {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
-    a.further =
-        action(tr("Further"), Qt::CTRL | Qt::Key_Minus, [this] { canvas().zoomBy(1 / 1.25); });
-    a.trueSize = action(
-        tr("True size"), Qt::CTRL | Qt::ALT | Qt::Key_1, [this] { canvas().zoomToTrueSize(); });
-    connect(&canvas(), &Canvas::viewChanged, this, &ComposePlace::refreshTaskLine);
 }
 
 } // namespace wainscot::ui

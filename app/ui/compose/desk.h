@@ -9,11 +9,20 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/ui/canvas/canvas.h"
+#include "app/ui/compose/live_page.h"
+#include "app/ui/session/align.h"
 #include "app/ui/session/session.h"
 #include "app/ui/session/work.h"
 #include "core/base/finding.h"
 
+class QMimeData;
+
 namespace wainscot::ui {
+
+using PieceIds = std::vector<PieceId>;
+
+// A piece that is dragged over the panel and not in the book yet.
+inline constexpr PieceId kFreshPiece{std::numeric_limits<std::int64_t>::max()};
 
 class Desk : public QObject {
     Q_OBJECT
@@ -27,52 +36,111 @@ public:
     [[nodiscard]] const Piece* piece(PieceId id) const;
     [[nodiscard]] const std::vector<Finding>& findings() const { return m_findings; }
     [[nodiscard]] std::vector<Finding> findingsOn(PieceId id) const; // gravest first
+    // Why something may not be shown on this display; nothing = it may.
+    [[nodiscard]] std::optional<QString> refusal(const DrawerItem& item) const;
+    [[nodiscard]] std::optional<QString> refusal(const Piece& piece) const;
 
-    // Trying, without touching the book.
+    // Trying, without touching the book (desk_trying.cpp).
     [[nodiscard]] Piece placedAt(const Piece& piece, const RectMm& cell) const;
     [[nodiscard]] DisplayList preview(const Piece& piece) const;
     // Names of the pieces a cell would lie over.
     [[nodiscard]] QStringList underneath(PieceId except, const RectMm& cell) const;
+    [[nodiscard]] SizeMm roomFor(const Incoming& incoming) const;
+    // Works out what the panel would become; `livePage` answers when it is known.
+    void tryCells(const std::vector<PlacedCell>& cells);
+    void tryIncoming(const Incoming& incoming, const RectMm& cell);
+    [[nodiscard]] LivePage& livePage() { return m_live; }
+    [[nodiscard]] DisplayList typesetAs(const std::vector<Piece>& pieces) const;
+    // "Noor: one row down." for every piece that would stand elsewhere, in reading order.
+    [[nodiscard]] QStringList movesTo(const std::vector<Piece>& pieces) const;
 
-    // Doing. What a person places is pinned where it was put; what then lies under it makes room.
-    void place(PieceId id, const RectMm& cell, const QString& label = {});
+    // Pieces (desk_pieces.cpp). What a person places is pinned where it was put; what then lies
+    // under it makes room.
+    void place(const std::vector<PlacedCell>& cells, const QString& label = {});
+    void nudge(const std::vector<PlacedCell>& cells); // several in a row are one step of undo
     void resizeBy(PieceId id, int step);
+    void align(const PieceIds& ids, Line line);
+    void spread(const PieceIds& ids, Qt::Orientation along);
     void frame(PieceId id, const Framing& framing);
     void write(PieceId id, const QString& text, int gesture);
-    void setPinned(PieceId id, bool pinned);
-    void takeOff(PieceId id);
+    void setPinned(const PieceIds& ids, bool pinned);
+    void takeOff(const PieceIds& ids);
     void swap(PieceId one, PieceId other);
+    PieceIds duplicate(const PieceIds& ids);
+    void carry(const PieceIds& ids, PanelId to);
+
+    // What comes from outside (desk_items.cpp).
     PieceId add(const DrawerItem& item, const std::optional<RectMm>& cell);
-    void arrangeAgain(int gesture = 0);
+    void addTo(PanelId panel, const DrawerItem& item);
+    void take(const Incoming& incoming, const std::optional<RectMm>& cell);
+    [[nodiscard]] QMimeData* copyOf(const PieceIds& ids) const;
+    void setPeople(PictureId picture, const People& people);
+
+    // Arranging (desk_arrange.cpp).
+    void arrangeAgain(int gesture = 0, Rearrangement::Wish wish = Rearrangement::Wish::Anew);
+    void arrangeOnly(const PieceIds& ids); // the others stay where they are
+    void arrangeDisplay(); // every panel, each with its own pieces
     void propose(); // a first panel, or a display that is empty
+
+    // Panels and the display (desk_display.cpp).
     void beginEmpty(); // a display with one empty panel, where there is none
     void addPanelAfter();
+    void duplicatePanel(PanelId panel);
+    void movePanel(PanelId panel, int number); // 1-based
+    void removePanel(PanelId panel);
+    void renamePanel(PanelId panel, const QString& title);
+    void bringBack(const Book& then, const QString& step);
     void setAudience(Audience audience);
     void setPanelSize(SizeMm size);
     void setReadingDistance(Mm distance);
-
-    // Why something may not be shown on this display; nothing = it may.
-    [[nodiscard]] std::optional<QString> refusal(const DrawerItem& item) const;
+    void changeDisplay(const Display& changed, const QString& label, bool rearrange);
 
 Q_SIGNALS:
     void drawnAgain(); // content and findings
     void announced(const QString& sentence);
+    void brought(const std::vector<wainscot::PieceId>& pieces); // new ones, to be taken in hand
 
 private:
     void redraw();
     void askFindings();
-    void makeRoom(PieceId placed, int gesture);
+    void makeRoom(const PieceIds& placed, int gesture);
+    void takeOver(const std::vector<Piece>& arranged, const QString& label, int gesture);
+    void ask(std::vector<Piece> tried, const PieceIds& inHand);
+    [[nodiscard]] const PermissionRules* rules() const;
+    [[nodiscard]] std::shared_ptr<const PanelMeasurer> measurerFor(const ClearedPanel& panel) const;
+    [[nodiscard]] ClearedPanel withPlacesOfWaiting(std::vector<Piece> pieces) const;
+    [[nodiscard]] std::vector<Piece> asTried(const std::vector<PlacedCell>& cells) const;
     [[nodiscard]] std::optional<Piece> pieceFor(const DrawerItem& item) const;
-    [[nodiscard]] RectMm bestPlace(const Piece& piece) const;
+    [[nodiscard]] Piece pieceForText(const QString& text) const;
+    [[nodiscard]] std::optional<Piece> likely(const Incoming& incoming) const;
+    [[nodiscard]] SizeMm roomFor(const Piece& piece) const;
+    [[nodiscard]] RectMm bestPlace(const Piece& piece, const std::vector<RectMm>& taken = {}) const;
+    [[nodiscard]] RectMm freePlace(
+        const Grid& grid, SizeMm room, const std::vector<RectMm>& taken) const;
     [[nodiscard]] Mm captionBlock(const Piece& piece, Mm width) const;
+    PieceId put(Piece piece, const std::optional<RectMm>& cell, int gesture);
+    void takePictures(const QStringList& files, const std::optional<RectMm>& cell);
+    void takeImage(const QImage& image, const std::optional<RectMm>& cell);
+    void takePieces(const QByteArray& bytes, const std::optional<RectMm>& cell);
+    void takeText(const QString& text, const std::optional<RectMm>& cell);
+    [[nodiscard]] bool takeWords(const QString& text, const std::optional<RectMm>& cell);
+    [[nodiscard]] std::vector<Piece> copies(const PieceIds& ids) const;
 
     Session& m_session;
     Work& m_work;
     std::optional<DrawnDisplay> m_drawn;
+    mutable std::optional<PermissionRules> m_rules; // of the display one is at, made when asked for
+    // Text measured for the pieces on the panel; cells do not matter to it.
+    mutable std::shared_ptr<const PanelMeasurer> m_measurer;
+    mutable std::vector<ClearedPiece> m_measured;
+    LivePage m_live;
     std::vector<Finding> m_findings;
     QTimer m_checkSoon;
     QThreadPool m_checker;
     int m_round = 0; // counts contents, so that late findings for an earlier one are dropped
+    int m_nudging = 0; // gesture of the present row of nudges
+    PieceIds m_nudged;
+    bool m_ownEdit = false; // the present change is a nudge
 };
 
 } // namespace wainscot::ui

@@ -53,6 +53,7 @@ void Note::restart()
     auto* old = m_area;
     m_rover->setMembers({});
     m_actions.clear();
+    m_trialHeading.clear();
     m_content = new QWidget;
     m_column = new QVBoxLayout(m_content);
     m_column->setContentsMargins(air(3.5), air(3), air(3.5), air(3));
@@ -154,7 +155,8 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
         piece.pinned ? tr("Pin out") : tr("Pin here"),
         QStringLiteral("P"));
     Button* off = addAction(PieceAction::TakeOff, Icon::TakeOff, tr("Take off"), tr("Del"));
-    buttons << swap << pin << off;
+    buttons << swap << pin << off
+            << addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D"));
     for (int i = 0; i < buttons.size(); ++i)
         grid->addWidget(buttons.at(i), i / 2, i % 2);
     m_column->addLayout(grid);
@@ -171,7 +173,9 @@ void Note::addFacts(const Piece& piece)
     QStringList facts;
     if (piece.kind == PieceKind::Quote)
         facts << tr("The words stay as they were said. They are changed nowhere on a panel.");
-    if (const DrawnDisplay* drawn = m_desk.drawn())
+    if (const auto why = m_desk.refusal(piece))
+        facts << tr("Not shown: %1").arg(*why);
+    else if (const DrawnDisplay* drawn = m_desk.drawn())
         facts << tr("Cleared for %1.").arg(inWords(drawn->display.audience));
     const RectMm box = isPicture(piece.kind) ? piece.picturePlace : piece.cell;
     facts << tr("%1 \u00d7 %2 mm.").arg(qRound(box.width.value())).arg(qRound(box.height.value()));
@@ -197,6 +201,9 @@ void Note::showPiece(PieceId id, bool cropping, bool swapping)
         second = tr("Now choose the piece to trade places with. Esc leaves it.");
     addHead(*piece, beginningOf(second, 140));
     addFindings(m_desk.findingsOn(id));
+    if (isPicture(piece->kind) && m_desk.refusal(*piece))
+        m_column->addWidget(addAction(
+            PieceAction::People, Icon::Look, tr("Say who is in it"), QStringLiteral("W")));
     addActions(*piece, cropping, swapping);
     addFacts(*piece);
     m_rover->setMembers(m_actions, qMax(0, stopIndex));
@@ -204,24 +211,85 @@ void Note::showPiece(PieceId id, bool cropping, bool swapping)
         m_rover->stop()->setFocus();
 }
 
-void Note::showTrial(const QStringList& underneath, const QString& what)
+void Note::showSeveral(const PieceIds& ids)
+{
+    const bool focused = isAncestorOf(focusWidget());
+    const int stopIndex = int(m_actions.indexOf(m_rover->stop()));
+    restart();
+    m_column->addWidget(
+        new Label(tr("%1 pieces in your hand").arg(ids.size()), 1.08, QFont::DemiBold));
+    if (const Piece* first = m_desk.piece(ids.front())) {
+        m_column->addWidget(
+            new Label(tr("The others come to the first: %1.").arg(wordFor(first->kind)),
+                0.92,
+                QFont::Normal,
+                true));
+    }
+    m_column->addSpacing(air(1));
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(air(1));
+    grid->setVerticalSpacing(air(0.5));
+    const struct {
+        PieceAction action;
+        Icon icon;
+        QString text;
+        QString key;
+    } all[] = {{PieceAction::AlignLeft, Icon::AlignLeft, tr("Left edges"), QStringLiteral("L")},
+        {PieceAction::AlignTop, Icon::AlignTop, tr("Top edges"), QStringLiteral("T")},
+        {PieceAction::AlignCentre, Icon::AlignCentre, tr("Centres"), QStringLiteral("E")},
+        {PieceAction::AlignMiddle, Icon::AlignMiddle, tr("Middles"), QStringLiteral("M")},
+        {PieceAction::AlignRight, Icon::AlignRight, tr("Right edges"), QStringLiteral("R")},
+        {PieceAction::AlignFoot, Icon::AlignFoot, tr("Feet"), QStringLiteral("F")},
+        {PieceAction::SpreadAcross, Icon::SpreadAcross, tr("Even across"), QStringLiteral("H")},
+        {PieceAction::SpreadDown, Icon::SpreadDown, tr("Even down"), QStringLiteral("V")},
+        {PieceAction::Pin, Icon::Pin, tr("Pin here"), QStringLiteral("P")},
+        {PieceAction::TakeOff, Icon::TakeOff, tr("Take off"), tr("Del")}};
+    int at = 0;
+    for (const auto& one : all) {
+        Button* button = addAction(one.action, one.icon, one.text, one.key);
+        const bool spreads =
+            one.action == PieceAction::SpreadAcross || one.action == PieceAction::SpreadDown;
+        button->setEnabled(!spreads || ids.size() > 2);
+        grid->addWidget(button, at / 2, at % 2);
+        ++at;
+    }
+    m_column->addLayout(grid);
+    m_column->addWidget(
+        addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
+    m_column->addWidget(addAction(
+        PieceAction::ArrangeThese, Icon::Ways, tr("Arrange only these"), QStringLiteral("A")));
+    m_rover->setMembers(m_actions, qMax(0, stopIndex));
+    if (focused && m_rover->stop() != nullptr)
+        m_rover->stop()->setFocus();
+}
+
+void Note::showTrial(const QString& heading, const QString& sentence)
 {
     restart();
-    m_column->addWidget(new Label(what, 1.08, QFont::DemiBold));
-    if (underneath.isEmpty()) {
-        m_column->addWidget(new Label(tr("Nothing else moves."), 0.95));
-    } else {
-        QString first = beginningOf(underneath.first(), 60);
-        while (first.endsWith(QLatin1Char('.')))
-            first.chop(1);
-        const QString others =
-            counted(int(underneath.size()) - 1, tr("1 other piece"), tr("%1 other pieces"));
-        m_column->addWidget(new Label(underneath.size() == 1
-                ? tr("Makes room: %1. Nothing leaves the panel.").arg(first)
-                : tr("Make room: %1, and %2. Nothing leaves the panel.").arg(first, others),
-            0.95));
-    }
-    m_column->addWidget(new Label(tr("Words keep their size."), 0.88, QFont::Normal, true));
+    m_trialHeading = heading;
+    m_column->addWidget(new Label(heading, 1.08, QFont::DemiBold));
+    m_column->addWidget(new Label(sentence, 0.95));
+    m_column->addSpacing(air(1));
+    m_column->addWidget(new Rule);
+    m_column->addWidget(new Label(tr("Words keep their size. Shift trades places with the piece "
+                                     "under it, Ctrl leaves the grid."),
+        0.88,
+        QFont::Normal,
+        true));
+}
+
+void Note::showMoves(const QStringList& moves)
+{
+    constexpr int kMost = 4;
+    if (m_trialHeading.isEmpty())
+        return;
+    QStringList said = moves.mid(0, kMost);
+    if (moves.size() > kMost)
+        said << counted(int(moves.size()) - kMost, tr("And 1 other."), tr("And %1 others."));
+    if (moves.isEmpty())
+        said << tr("Nothing else moves.");
+    said << tr("Nothing leaves the panel.");
+    showTrial(m_trialHeading, said.join(QLatin1Char('\n')));
 }
 
 } // namespace wainscot::ui

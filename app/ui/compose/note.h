@@ -11,15 +11,37 @@
 
 namespace wainscot::ui {
 
-enum class PieceAction { Bigger, Smaller, Crop, Swap, Pin, TakeOff, Write, Why };
+enum class PieceAction {
+    Bigger,
+    Smaller,
+    Crop,
+    Swap,
+    Pin,
+    TakeOff,
+    Write,
+    Why,
+    OnceMore,
+    People, // who is in the picture
+    AlignLeft,
+    AlignCentre,
+    AlignRight,
+    AlignTop,
+    AlignMiddle,
+    AlignFoot,
+    SpreadAcross,
+    SpreadDown,
+    ArrangeThese,
+};
 
 class Note : public Card {
     Q_OBJECT
 public:
     explicit Note(Desk& desk, QWidget* parent = nullptr);
     void showPiece(PieceId id, bool cropping, bool swapping);
-    // While something is moved: what would lie under it.
-    void showTrial(const QStringList& underneath, const QString& what);
+    void showSeveral(const PieceIds& ids);
+    // While something is in the hand: what letting go would do, and then what would move for it.
+    void showTrial(const QString& heading, const QString& sentence);
+    void showMoves(const QStringList& moves);
     [[nodiscard]] int heightFor(int width) const;
     void setScrolls(bool scrolls); // when there is less room than it needs
     [[nodiscard]] QWidget* firstStop() const { return m_rover->stop(); }
@@ -41,6 +63,7 @@ private:
     QScrollArea* m_area = nullptr;
     Rover* m_rover = nullptr;
     QVector<QWidget*> m_actions;
+    QString m_trialHeading; // empty unless something is in the hand
 };
 
 } // namespace wainscot::ui

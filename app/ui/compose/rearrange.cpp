@@ -5,7 +5,6 @@
 #include <map>
 
 #include "app/jobs/engine_request.h"
-#include "layout/typeset/measurer.h"
 
 namespace wainscot::ui {
 
@@ -34,15 +33,26 @@ QString sentenceFor(const engine::Failure& failure)
 
 } // namespace
 
-Rearrangement::Rearrangement(
-    const ClearedPanel& panel, const PanelStyle& style, std::vector<Piece> pieces)
+Rearrangement::Rearrangement(const ClearedPanel& panel,
+    const PanelStyle& style,
+    std::vector<Piece> pieces,
+    std::shared_ptr<const PanelMeasurer> text,
+    Wish wish)
     : m_pieces(std::move(pieces))
+    , m_request(requestFor(panel, style, *text))
+    , m_text(std::move(text))
 {
-    const auto text =
-        std::make_shared<PanelMeasurer>(panel.pieces(), style, panel.display().language);
-    m_request = requestFor(panel, style, *text);
     m_request.pages = 1;
-    m_text = text;
+    if (wish == Wish::Anew)
+        return;
+    std::map<std::int64_t, RectMm> cells;
+    for (const Piece& piece : m_pieces)
+        cells[piece.id.number()] = piece.cell;
+    for (engine::Item& item : m_request.items) {
+        const RectMm& cell = cells[item.id];
+        if (!item.pinned && !cell.isEmpty())
+            item.previous = gridRectFor(style.grid, cell);
+    }
 }
 
 Result<std::vector<Piece>> Rearrangement::run(const JobRun& run) const

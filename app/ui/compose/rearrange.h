@@ -8,6 +8,7 @@
 #include "app/jobs/job_run.h"
 #include "core/permit/cleared.h"
 #include "layout/engine/arrangement.h"
+#include "layout/typeset/measurer.h"
 #include "layout/typeset/style.h"
 
 namespace wainscot::ui {
@@ -15,8 +16,16 @@ namespace wainscot::ui {
 // Prepared in the window's thread, where text is measured; run in any.
 class Rearrangement {
 public:
-    // `pieces` are the book's, those of `panel`.
-    Rearrangement(const ClearedPanel& panel, const PanelStyle& style, std::vector<Piece> pieces);
+    enum class Wish {
+        Anew, // the best there is, wherever pieces were
+        MakeRoom, // pieces stay near where they were
+    };
+    // `pieces` are the book's, those of `panel`. `text` has measured them, whatever their cells.
+    Rearrangement(const ClearedPanel& panel,
+        const PanelStyle& style,
+        std::vector<Piece> pieces,
+        std::shared_ptr<const PanelMeasurer> text,
+        Wish wish);
 
     // The pieces in their new cells; Refused with a sentence in `detail` when there is no room.
     [[nodiscard]] Result<std::vector<Piece>> run(const JobRun& run) const;
@@ -24,7 +33,7 @@ public:
 private:
     std::vector<Piece> m_pieces;
     engine::Request m_request;
-    std::shared_ptr<const engine::TextMeasurer> m_text;
+    std::shared_ptr<const PanelMeasurer> m_text;
 };
 
 } // namespace wainscot::ui

@@ -15,14 +15,6 @@ namespace wainscot::ui {
 
 namespace {
 
-QByteArray textOf(DrawerItem item)
-{
-    const char* kind = item.kind == DrawerItem::Kind::Quote ? "quote"
-        : item.kind == DrawerItem::Kind::Picture            ? "picture"
-                                                            : "note";
-    return QByteArray(kind) + ' ' + QByteArray::number(qint64(item.id));
-}
-
 int hangingRoom() // for the quotation mark
 {
     return air(4.5);
@@ -75,7 +67,7 @@ void DrawerEntry::mouseMoveEvent(QMouseEvent* event)
     setDown(false);
     auto* drag = new QDrag(this);
     auto* mime = new QMimeData;
-    mime->setData(QString::fromLatin1(kDrawerMime), textOf(m_item));
+    mime->setData(QString::fromLatin1(kDrawerMime), toBytes(m_item));
     drag->setMimeData(mime);
     drag->setPixmap(grab());
     drag->setHotSpot(QPoint(-scaled(8), -scaled(8)));

@@ -55,9 +55,26 @@ void MainWindow::makeEditMenu(QMenu& menu)
     m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
     menu.addSeparator();
     const ComposePlace::Actions& a = m_compose->actions();
-    menu.addActions({a.write, a.bigger, a.smaller, a.crop, a.swap, a.pin, a.takeOff, a.lift});
+    menu.addActions({a.cut, a.copy, a.paste, a.onceMore, a.all});
     menu.addSeparator();
-    menu.addActions({a.arrangeAgain, a.proposeAnew, a.addPanel});
+    menu.addActions({a.write,
+        a.bigger,
+        a.smaller,
+        a.crop,
+        a.swap,
+        a.pin,
+        a.takeOff,
+        a.people,
+        a.lift,
+        a.toEarlier,
+        a.toLater});
+    QMenu* several = menu.addMenu(tr("Several pieces"));
+    several->addActions(a.lines);
+    several->addAction(a.arrangeThese);
+    menu.addSeparator();
+    menu.addActions({a.arrangeAgain, a.arrangeDisplay, a.proposeAnew});
+    QMenu* panel = menu.addMenu(tr("Panel"));
+    panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel});
     menu.addSeparator();
     menu.addAction(a.find);
 }
@@ -85,6 +102,8 @@ void MainWindow::makeShowMenu(QMenu& menu)
     menu.addAction(a.drawer);
     menu.addSeparator();
     menu.addActions({a.whole, a.nearer, a.further, a.trueSize});
+    menu.addSeparator();
+    menu.addActions({a.rulers, a.inches});
 }
 
 void MainWindow::makeHelpMenu(QMenu& menu)

@@ -195,6 +195,55 @@ void drawHandling(Pencil& pen, Icon icon) // what can be done with a piece
     }
 }
 
+// Two bars and the line they come to; the nail is on the line. `at`: 0 start, 1 middle, 2 end.
+void drawLineUp(Pencil& pen, int at, bool down)
+{
+    const auto point = [down](double along, double beside) {
+        return down ? QPointF(along, beside) : QPointF(beside, along);
+    };
+    const double line = at == 0 ? 3.5 : at == 1 ? 10 : 16.5;
+    pen.line({point(2.5, line), point(17.5, line)});
+    const auto bar = [&](double along, double length) {
+        const double start = at == 0 ? line + 3 : at == 1 ? line - length / 2 : line - 3 - length;
+        pen.line({point(along, start), point(along, start + length)});
+    };
+    bar(6.5, 10);
+    bar(13.5, 6);
+    pen.nail(point(10, line).x(), point(10, line).y(), 3.2);
+}
+
+void drawSpread(Pencil& pen, bool down)
+{
+    const auto point = [down](double along, double beside) {
+        return down ? QPointF(beside, along) : QPointF(along, beside);
+    };
+    for (const double along : {3.5, 10.0, 16.5})
+        pen.line({point(along, 5), point(along, along == 10 ? 8 : 15)});
+    pen.nail(point(10, 12.5).x(), point(10, 12.5).y(), 3.2);
+}
+
+bool drawSeveral(Pencil& pen, Icon icon) // what is done with several pieces
+{
+    switch (icon) {
+    case Icon::AlignLeft:
+    case Icon::AlignCentre:
+    case Icon::AlignRight:
+        drawLineUp(pen, int(icon) - int(Icon::AlignLeft), false);
+        return true;
+    case Icon::AlignTop:
+    case Icon::AlignMiddle:
+    case Icon::AlignFoot:
+        drawLineUp(pen, int(icon) - int(Icon::AlignTop), true);
+        return true;
+    case Icon::SpreadAcross:
+    case Icon::SpreadDown:
+        drawSpread(pen, icon == Icon::SpreadDown);
+        return true;
+    default:
+        return false;
+    }
+}
+
 void drawThought(Pencil& pen, Icon icon) // arranging, looking, mending
 {
     switch (icon) {
@@ -266,10 +315,12 @@ void drawIcon(
         painter.scale(-1, 1);
     }
     Pencil pen(painter, line, nail);
-    drawContent(pen, icon);
-    drawDirection(pen, icon);
-    drawHandling(pen, icon);
-    drawThought(pen, icon);
+    if (!drawSeveral(pen, icon)) {
+        drawContent(pen, icon);
+        drawDirection(pen, icon);
+        drawHandling(pen, icon);
+        drawThought(pen, icon);
+    }
     painter.restore();
 }
 

@@ -36,6 +36,14 @@ enum class Icon {
     Mend,
     Arrange,
     NotAllowed,
+    AlignLeft,
+    AlignCentre,
+    AlignRight,
+    AlignTop,
+    AlignMiddle,
+    AlignFoot,
+    SpreadAcross,
+    SpreadDown,
 };
 
 // Drawn on a field of 20 x 20 into `place`, at any scale. Icons of direction mirror in a

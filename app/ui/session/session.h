@@ -45,6 +45,7 @@ public:
     [[nodiscard]] QString undoLabel() const;
     [[nodiscard]] QString redoLabel() const;
     [[nodiscard]] int newGesture();
+    [[nodiscard]] QDate today() const { return QDate::currentDate(); } // ages are told for it
     [[nodiscard]] const QDateTime& keptAt() const { return m_keptAt; } // of the last edit
 
 Q_SIGNALS:

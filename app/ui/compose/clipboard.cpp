@@ -1,0 +1,100 @@
+#include "app/ui/compose/clipboard.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QMimeData>
+
+#include "app/ui/canvas/incoming.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+QJsonArray toJson(const RectMm& rect)
+{
+    return {rect.x.value(), rect.y.value(), rect.width.value(), rect.height.value()};
+}
+
+RectMm rectFrom(const QJsonArray& values)
+{
+    return {Mm(values.at(0).toDouble()),
+        Mm(values.at(1).toDouble()),
+        Mm(values.at(2).toDouble()),
+        Mm(values.at(3).toDouble())};
+}
+
+QJsonObject toJson(const Piece& piece)
+{
+    return {{QStringLiteral("kind"), nameOf(piece.kind)},
+        {QStringLiteral("quote"), QString::number(piece.quote.number())},
+        {QStringLiteral("picture"), QString::number(piece.picture.number())},
+        {QStringLiteral("heading"), piece.heading},
+        {QStringLiteral("text"), piece.text},
+        {QStringLiteral("language"), piece.language},
+        {QStringLiteral("cell"), toJson(piece.cell)},
+        {QStringLiteral("focus"), QJsonArray{piece.framing.focus.x, piece.framing.focus.y}},
+        {QStringLiteral("zoom"), piece.framing.zoom}};
+}
+
+std::optional<Piece> pieceFrom(const QJsonObject& values)
+{
+    const auto kind = pieceKindFromName(values[QStringLiteral("kind")].toString());
+    if (!kind)
+        return std::nullopt;
+    Piece piece;
+    piece.kind = *kind;
+    piece.quote = QuoteId(values[QStringLiteral("quote")].toString().toLongLong());
+    piece.picture = PictureId(values[QStringLiteral("picture")].toString().toLongLong());
+    piece.heading = values[QStringLiteral("heading")].toString();
+    piece.text = values[QStringLiteral("text")].toString();
+    piece.language = values[QStringLiteral("language")].toString();
+    piece.cell = rectFrom(values[QStringLiteral("cell")].toArray());
+    const QJsonArray focus = values[QStringLiteral("focus")].toArray();
+    piece.framing.focus = {focus.at(0).toDouble(0.5), focus.at(1).toDouble(0.5)};
+    piece.framing.zoom = values[QStringLiteral("zoom")].toDouble(1);
+    return piece;
+}
+
+} // namespace
+
+QMimeData* mimeFor(const QString& folder,
+    const std::vector<Piece>& pieces,
+    const std::vector<ClearedPiece>& cleared)
+{
+    QJsonArray all;
+    QStringList text;
+    for (const Piece& piece : pieces) {
+        all.append(toJson(piece));
+        for (const ClearedPiece& seen : cleared) {
+            if (seen.id != piece.id || seen.text.isEmpty())
+                continue;
+            text << (seen.name.isEmpty() ? seen.text
+                                         : QStringLiteral("%1: %2").arg(seen.name, seen.text));
+        }
+    }
+    const QJsonObject root{{QStringLiteral("book"), folder}, {QStringLiteral("pieces"), all}};
+    auto* mime = new QMimeData;
+    mime->setData(QString::fromLatin1(kPiecesMime), QJsonDocument(root).toJson());
+    if (!text.isEmpty())
+        mime->setText(text.join(QStringLiteral("\n\n")));
+    return mime;
+}
+
+std::vector<Piece> piecesFrom(const QByteArray& bytes, const Book& book, const QString& folder)
+{
+    const QJsonObject root = QJsonDocument::fromJson(bytes).object();
+    const bool sameBook = root[QStringLiteral("book")].toString() == folder;
+    std::vector<Piece> pieces;
+    for (const QJsonValue& value : root[QStringLiteral("pieces")].toArray()) {
+        const std::optional<Piece> piece = pieceFrom(value.toObject());
+        const bool gathered = piece && (piece->kind == PieceKind::Quote || isPicture(piece->kind));
+        const bool there = piece && sameBook
+            && (book.quotes.contains(piece->quote) || book.pictures.contains(piece->picture));
+        if (piece && (!gathered || there))
+            pieces.push_back(*piece);
+    }
+    return pieces;
+}
+
+} // namespace wainscot::ui

@@ -1,0 +1,164 @@
+// Arranging: one panel, a part of it, the whole display, or a display from nothing.
+#include "app/ui/compose/desk.h"
+
+#include <algorithm>
+
+#include "app/jobs/arrange_job.h"
+#include "app/jobs/sentences.h"
+#include "app/ui/kit/surfaces.h"
+#include "app/ui/session/piece_edits.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+QString whyNot(const Error& error)
+{
+    return error.detail.isEmpty() ? sentenceFor(error) : error.detail;
+}
+
+} // namespace
+
+// Only places are taken over: a text may have been written meanwhile.
+void Desk::takeOver(const std::vector<Piece>& arranged, const QString& label, int gesture)
+{
+    std::vector<Piece> moved;
+    for (const Piece& one : arranged) {
+        const Piece* own = piece(one.id);
+        if (own == nullptr || own->pinned)
+            continue;
+        moved.push_back(*own);
+        moved.back().cell = one.cell;
+        moved.back().picturePlace = one.picturePlace;
+    }
+    m_session.perform(replacePieces(
+        m_session.book(), moved, label.isEmpty() ? tr("Arranged again") : label, gesture));
+}
+
+void Desk::arrangeAgain(int gesture, Rearrangement::Wish wish)
+{
+    const DrawnPanel* drawn = drawnPanel();
+    if (drawn == nullptr)
+        return;
+    std::vector<Piece> pieces = asTried({});
+    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
+    const Rearrangement arrangement(
+        cleared, drawn->style, std::move(pieces), measurerFor(cleared), wish);
+    const bool started = m_work.start<std::vector<Piece>>(
+        tr("Arranging around what is pinned"),
+        [arrangement](const JobRun& run) { return arrangement.run(run); },
+        [this, gesture](Result<std::vector<Piece>> result) {
+            if (result)
+                takeOver(*result, {}, gesture);
+            else
+                Q_EMIT announced(whyNot(result.error()));
+        });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+// The pieces that were not chosen are held where they are, pinned or not.
+void Desk::arrangeOnly(const PieceIds& ids)
+{
+    const DrawnPanel* drawn = drawnPanel();
+    if (drawn == nullptr || ids.empty())
+        return;
+    std::vector<Piece> pieces = asTried({});
+    for (Piece& one : pieces) {
+        if (std::find(ids.begin(), ids.end(), one.id) == ids.end())
+            one.pinned = true;
+    }
+    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
+    const Rearrangement arrangement(
+        cleared, drawn->style, std::move(pieces), measurerFor(cleared), Rearrangement::Wish::Anew);
+    const bool started = m_work.start<std::vector<Piece>>(
+        tr("Arranging what is in your hand"),
+        [arrangement](const JobRun& run) { return arrangement.run(run); },
+        [this, ids](Result<std::vector<Piece>> result) {
+            if (!result) {
+                Q_EMIT announced(whyNot(result.error()));
+                return;
+            }
+            std::erase_if(*result, [&ids](const Piece& one) {
+                return std::find(ids.begin(), ids.end(), one.id) == ids.end();
+            });
+            takeOver(*result, tr("Arranged %1 pieces").arg(ids.size()), 0);
+        });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+void Desk::arrangeDisplay()
+{
+    if (m_drawn == std::nullopt)
+        return;
+    std::vector<Rearrangement> all;
+    for (const DrawnPanel& drawn : m_drawn->panels) {
+        std::vector<Piece> pieces;
+        for (const Piece* own : piecesOf(m_session.book(), drawn.cleared.id()))
+            pieces.push_back(*own);
+        all.emplace_back(drawn.cleared,
+            drawn.style,
+            std::move(pieces),
+            std::make_shared<PanelMeasurer>(
+                drawn.cleared.pieces(), drawn.style, m_drawn->display.language),
+            Rearrangement::Wish::Anew);
+    }
+    const bool started = m_work.start<std::vector<Piece>>(
+        tr("Arranging the display"),
+        [all](const JobRun& run) -> Result<std::vector<Piece>> {
+            std::vector<Piece> arranged;
+            for (std::size_t i = 0; i < all.size(); ++i) {
+                run.report(tr("Panel %1").arg(i + 1), int(i), int(all.size()));
+                Result<std::vector<Piece>> one = all[i].run(run);
+                if (!one)
+                    return one;
+                arranged.insert(arranged.end(), one->begin(), one->end());
+            }
+            return arranged;
+        },
+        [this](Result<std::vector<Piece>> result) {
+            if (result)
+                takeOver(*result, tr("Arranged the display"), 0);
+            else
+                Q_EMIT announced(whyNot(result.error()));
+        });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+void Desk::propose()
+{
+    const Experience* experience = m_session.experience();
+    if (experience == nullptr)
+        return;
+    ArrangeJob job;
+    job.experience = experience->title;
+    job.display = tr("Hallway");
+    job.audience = Audience::Building;
+    if (const Display* display = m_session.display()) {
+        job.display = display->name;
+        job.audience = display->audience;
+        job.panelSize = display->panelSize;
+        job.readingDistance = display->readingDistance;
+    }
+    using Answer = std::variant<ArrangeOutcome, ArrangeFailure>;
+    m_work.start<Answer>(
+        tr("Proposing a panel"),
+        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
+        [this](Result<Answer> result) {
+            if (!result) {
+                Q_EMIT announced(sentenceFor(result.error()));
+            } else if (const auto* failure = std::get_if<ArrangeFailure>(&*result)) {
+                Q_EMIT announced(failure->says);
+            } else {
+                auto& outcome = std::get<ArrangeOutcome>(*result);
+                const DisplayId display = outcome.display.id;
+                outcome.edit.label = tr("Proposed panel");
+                if (m_session.perform(std::move(outcome.edit)))
+                    m_session.chooseDisplay(display);
+            }
+        });
+}
+
+} // namespace wainscot::ui
