@@ -21,6 +21,8 @@ target_compile_definitions(wall_quality PRIVATE
 add_executable(bench_engine
   bench/engine_bench.cpp
   bench/engine_speed.cpp
-  bench/engine_quality.cpp bench/quality_sheet.cpp)
-target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality Qt6::Gui)
+  bench/engine_quality.cpp bench/quality_sheet.cpp
+  bench/engine_selection.cpp)
+target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality
+  selection_problems Qt6::Gui)
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)

@@ -88,7 +88,7 @@ private:
         m_set.missingCm2 = m_set.leastCm2 - m_problem.roomCm2;
         m_set.unshown.clear();
         std::erase_if(m_set.unheard,
-            [](const UnheardChild& one) { return one.why == WhyUnheard::NearEqualPicture; });
+            [](const UnheardChild& one) { return one.why == WhyUnheard::NearEqual; });
         rows = all;
         for (const Row& row : keepWhatFits(rows, m_problem.roomCm2))
             tell(row);
@@ -100,7 +100,7 @@ private:
     {
         std::vector<Row> rows;
         for (const ChildId child : m_problem.children) {
-            Row row{Claim::Child, child, 0, voicesOf(child), 0};
+            Row row{Claim::Child, child, 0, voicesOf(child), 1};
             if (row.candidates.empty())
                 m_set.unheard.push_back({child, WhyUnheard::NoVoice, 0});
             else
@@ -134,7 +134,7 @@ private:
         return own;
     }
 
-    // One child more always outweighs who it is; of as many, those whose best piece is worth more.
+    // One child more always outweighs which; of as many, those whose best piece is worth more.
     void weighChildren(std::vector<Row>& rows) const
     {
         Amount all = 1;
@@ -191,45 +191,28 @@ private:
         return solved(itemsFor(rows, cost), rows, m_everything, {}, m_limits);
     }
 
-    // Reduces the rows to what fits the room: as many children as possible; with them as many
-    // groups' words, then pictures, and of equals those that leave room for most worth. Answers
-    // the rows that went.
+    // Reduces the rows to what fits the room: as many children as possible, with them as many
+    // groups' words, then pictures. Answers the rows that went.
     std::vector<Row> keepWhatFits(std::vector<Row>& rows, Amount room)
     {
-        const auto firstGroup = std::stable_partition(
-            rows.begin(), rows.end(), [](const Row& row) { return row.claim == Claim::Child; });
-        std::vector<Row> kept(rows.begin(), firstGroup);
+        std::vector<Row> kept;
         std::vector<Row> gone;
-        dropRows(kept, leftOut(kept, 0, room, [](const Candidate&) { return Amount(0); }), gone);
-        const std::size_t firm = kept.size();
-        kept.insert(kept.end(), firstGroup, rows.end());
-        weighGroups(kept);
-        const auto worth = [](const Candidate& one) { return one.worth; };
-        dropRows(kept, leftOut(kept, firm, room, worth), gone);
+        for (const Claim claim : {Claim::Child, Claim::GroupWords, Claim::GroupPicture}) {
+            const std::size_t firm = kept.size();
+            std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept), [&](const Row& row) {
+                return row.claim == claim;
+            });
+            dropRows(kept, leftOut(kept, firm, room), gone);
+        }
         rows = std::move(kept);
         return gone;
     }
 
-    // A group's picture outweighs everything pieces are worth, its words all pictures.
-    void weighGroups(std::vector<Row>& rows) const
-    {
-        Amount picture = 1;
-        for (const Candidate& one : m_problem.candidates)
-            picture += one.worth;
-        const auto groups = static_cast<Amount>(rows.size());
-        for (Row& row : rows) {
-            if (row.claim != Claim::Child)
-                row.weight = row.claim == Claim::GroupWords ? picture * (groups + 1) : picture;
-        }
-    }
-
     // The rows from `firm` on that are better left uncovered. A stand-in that takes no room and
     // costs the row's weight covers each of them.
-    template <class ValueOf>
-    std::set<std::size_t> leftOut(
-        const std::vector<Row>& rows, std::size_t firm, Amount room, const ValueOf& valueOf)
+    std::set<std::size_t> leftOut(const std::vector<Row>& rows, std::size_t firm, Amount room)
     {
-        std::vector<cover::Item> items = itemsFor(rows, valueOf);
+        std::vector<cover::Item> items = itemsFor(rows, [](const Candidate&) { return Amount(0); });
         const std::size_t pieces = items.size();
         for (std::size_t row = firm; row < rows.size(); ++row)
             items.push_back({-rows[row].weight, 0, {static_cast<int>(row)}, -1});
@@ -259,7 +242,7 @@ private:
     void tell(const Row& row)
     {
         const WhyUnheard why =
-            m_burstsForbid.count(row.child) > 0 ? WhyUnheard::NearEqualPicture : WhyUnheard::NoRoom;
+            m_burstsForbid.count(row.child) > 0 ? WhyUnheard::NearEqual : WhyUnheard::NoRoom;
         if (row.claim == Claim::Child)
             m_set.unheard.push_back({row.child, why, leastOf(row)});
         else

@@ -23,7 +23,7 @@ struct Candidate {
     CandidateKind kind = CandidateKind::Words;
     std::vector<ChildId> voices; // whose own words or work it is; not looked at for a photo
     int group = 0; // number > 0 of the group of responses it belongs to; 0 = none
-    int burst = 0; // number > 0 of its burst of near-equal pictures; 0 = none
+    int burst = 0; // number > 0 of the pieces it nearly equals (a burst of photos); 0 = none
     std::int64_t worth = 0; // see worth.h; 0 or more
     std::int64_t areaCm2 = 0; // the least room it takes, with its share of white; 1 or more
 };
@@ -44,7 +44,7 @@ struct SelectionLimits {
 enum class WhyUnheard {
     NoVoice, // no words and no work of this child may be shown here
     NoRoom, // not even the least of them fits beside the others
-    NearEqualPicture, // only in a picture of which a near-equal one was needed for somebody else
+    NearEqual, // only in what another piece nearly equals that was needed for somebody else
 };
 
 struct UnheardChild {
@@ -76,8 +76,9 @@ struct SelectedSet {
 
 // The set of most worth that fits the room, with for each of `children` at least one piece of their
 // own voice, for each group at least one quote and one picture if it has any, and of each burst at
-// most one. Where that cannot be: as many children as possible (who is worth more first), then as
-// many groups as possible, then worth; who is left unheard is said with the reason.
+// most one. Where that cannot be: as many children as possible (of as many, those whose best piece
+// is worth more), then as many groups with words, then with pictures, then the most worth with
+// these. Who is left unheard is said with the reason.
 [[nodiscard]] SelectedSet selectForWall(
     const SelectionProblem& problem, const SelectionLimits& limits = {});
 

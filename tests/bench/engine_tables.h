@@ -23,4 +23,7 @@ struct BenchOptions {
 // The same on the documents that weights are set by. Not a promise: asked for by name only.
 [[nodiscard]] bool printTuningTable(const BenchOptions& options);
 
+// The exact choice of what comes onto a wall, beside cbc and glpsol on the same problems.
+[[nodiscard]] bool printSelectionTable(const BenchOptions& options);
+
 } // namespace wainscot::engine

@@ -106,14 +106,14 @@ TEST(Selection, SaysForWhomThereIsNoRoomAndHowMuchIsMissing)
     EXPECT_THAT(set.chosen, ElementsAre(3, 4));
 }
 
-TEST(Selection, SaysWhoIsOnlyInANearEqualPicture)
+TEST(Selection, SaysWhoIsOnlyInANearEqual)
 {
     Candidate mine{1, CandidateKind::Work, {kMei}, 0, 5, 360, 50};
     Candidate yours{2, CandidateKind::Work, {kKofi}, 0, 5, 300, 50};
     const SelectedSet set = selectForWall({{mine, yours}, {kMei, kKofi}, 1000});
     ASSERT_EQ(set.unheard.size(), 1U);
     EXPECT_EQ(set.unheard.front().child, kKofi);
-    EXPECT_EQ(set.unheard.front().why, WhyUnheard::NearEqualPicture);
+    EXPECT_EQ(set.unheard.front().why, WhyUnheard::NearEqual);
 }
 
 TEST(Selection, NothingToChooseFromIsNoMistake)
