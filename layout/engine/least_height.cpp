@@ -65,8 +65,7 @@ private:
         for (const Intervals::Parting& parting : m_spans.partings(q))
             if (!banded)
                 least = std::min(least,
-                    std::max(before[std::size_t(parting.left)],
-                        after[std::size_t(parting.right)]));
+                    std::max(before[std::size_t(parting.left)], after[std::size_t(parting.right)]));
         return least;
     }
 
