@@ -3,8 +3,16 @@ add_library(ui_at_work STATIC support/window_at_work.cpp support/ui_test_main.cp
 target_include_directories(ui_at_work PUBLIC ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(ui_at_work PUBLIC app_ui Qt6::Test GTest::gmock)
 
-wainscot_test(ui_unit unit SOURCES unit/ui_grid_snap.cpp unit/ui_names.cpp unit/ui_tokens.cpp LINK ui_at_work)
+wainscot_test(ui_unit unit
+  SOURCES unit/ui_grid_snap.cpp unit/ui_guides.cpp unit/ui_names.cpp unit/ui_tokens.cpp
+  LINK ui_at_work)
 wainscot_test(ui_compose gui SOURCES gui/ui_compose.cpp LINK ui_at_work)
+wainscot_test(ui_drawer gui SOURCES gui/ui_drawer.cpp LINK ui_at_work)
+wainscot_test(ui_hand gui SOURCES gui/ui_hand.cpp LINK ui_at_work)
+wainscot_test(ui_incoming gui SOURCES gui/ui_incoming.cpp LINK ui_at_work)
+wainscot_test(ui_strip gui SOURCES gui/ui_strip.cpp LINK ui_at_work)
+wainscot_test(ui_views gui SOURCES gui/ui_views.cpp LINK ui_at_work)
+wainscot_test(ui_undo property SOURCES property/ui_undo.cpp LINK ui_at_work)
 wainscot_test(ui_window gui SOURCES gui/ui_window.cpp LINK ui_at_work)
 
 # Measured by hand: CPU of a drag against a full repaint.

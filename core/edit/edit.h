@@ -112,6 +112,9 @@ public:
     [[nodiscard]] QString undoLabel() const;
     [[nodiscard]] QString redoLabel() const;
     [[nodiscard]] int newGesture() { return ++m_gesture; }
+    // Everything that was done, oldest first; from `done()` on it is undone and can be redone.
+    [[nodiscard]] const std::vector<Edit>& steps() const { return m_edits; }
+    [[nodiscard]] std::size_t done() const { return m_done; }
 
 private:
     Book& m_book;

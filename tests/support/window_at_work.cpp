@@ -2,7 +2,10 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QDragEnterEvent>
 #include <QImage>
+#include <QMimeData>
+#include <QMouseEvent>
 #include <QPainter>
 
 #include <gtest/gtest.h>
@@ -99,6 +102,16 @@ PieceId WindowAtWork::first(PieceKind kind)
     return {};
 }
 
+std::vector<PieceId> WindowAtWork::all(PieceKind kind)
+{
+    std::vector<PieceId> ids;
+    for (const CanvasPiece& piece : canvas().content().pieces) {
+        if (piece.piece.kind == kind)
+            ids.push_back(piece.piece.id);
+    }
+    return ids;
+}
+
 QPoint WindowAtWork::middleOf(PieceId id)
 {
     return canvas().pieceRect(id).center().toPoint();
@@ -110,12 +123,56 @@ void WindowAtWork::clickOn(PieceId id)
     settle();
 }
 
-void WindowAtWork::drag(QPoint from, QPoint to)
+// The toolkit's test functions move the mouse without the keys that are held, so this says them.
+void WindowAtWork::carryTo(QPoint from, QPoint to, Qt::KeyboardModifiers modifiers)
 {
-    QTest::mousePress(&canvas(), Qt::LeftButton, {}, from);
-    for (int step = 1; step <= 8; ++step)
-        QTest::mouseMove(&canvas(), from + (to - from) * step / 8);
-    QTest::mouseRelease(&canvas(), Qt::LeftButton, {}, to);
+    QTest::mousePress(&canvas(), Qt::LeftButton, modifiers, from);
+    for (int step = 1; step <= 8; ++step) {
+        const QPointF at = from + (to - from) * step / 8;
+        QMouseEvent move(QEvent::MouseMove,
+            at,
+            canvas().mapToGlobal(at),
+            Qt::NoButton,
+            Qt::LeftButton,
+            modifiers);
+        QApplication::sendEvent(&canvas(), &move);
+    }
+}
+
+void WindowAtWork::letGo(QPoint at, Qt::KeyboardModifiers modifiers)
+{
+    QTest::mouseRelease(&canvas(), Qt::LeftButton, modifiers, at);
+    settle();
+}
+
+void WindowAtWork::drag(QPoint from, QPoint to, Qt::KeyboardModifiers modifiers)
+{
+    carryTo(from, to, modifiers);
+    letGo(to, modifiers);
+}
+
+void WindowAtWork::rest()
+{
+    QTest::qWait(220);
+    compose().desk().livePage().waitForAnswer();
+    settle();
+}
+
+void WindowAtWork::dragOver(const QMimeData& mime, QPoint to)
+{
+    QDragEnterEvent enter(to, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&canvas(), &enter);
+    if (!enter.isAccepted())
+        return;
+    QDragMoveEvent move(to, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&canvas(), &move);
+}
+
+void WindowAtWork::drop(const QMimeData& mime, QPoint to)
+{
+    dragOver(mime, to);
+    QDropEvent event(to, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&canvas(), &event);
     settle();
 }
 

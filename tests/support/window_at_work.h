@@ -26,10 +26,18 @@ public:
     void propose(); // and waits for the panel
     void settle(); // until no work runs and nothing waits to be done
     [[nodiscard]] PieceId first(PieceKind kind); // on the panel, in reading order
+    [[nodiscard]] std::vector<PieceId> all(PieceKind kind);
     [[nodiscard]] const Piece& piece(PieceId id) { return *book().pieces.find(id); }
     [[nodiscard]] QPoint middleOf(PieceId id);
     void clickOn(PieceId id);
-    void drag(QPoint from, QPoint to);
+    void drag(QPoint from, QPoint to, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+    // Presses and moves there, and holds still until the panel shows what it would become.
+    void carryTo(QPoint from, QPoint to, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+    void letGo(QPoint at, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+    void rest(); // the hand holds still
+    // As the toolkit delivers what another widget or program drags over the panel.
+    void dragOver(const QMimeData& mime, QPoint to);
+    void drop(const QMimeData& mime, QPoint to);
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier); // to what has focus
     void type(const QString& text);
     [[nodiscard]] std::vector<Piece> pieces(); // of the panel, as they are now

@@ -88,6 +88,8 @@ void ComposePlace::makePanelActions()
     });
     a.takeDownPanel = action(
         tr("Take this panel down"), {}, [this] { m_desk.removePanel(m_session.panel()->id); });
+    a.history =
+        action(tr("How this display came about"), Qt::CTRL | Qt::Key_H, [this] { showHistory(); });
     a.nextFinding = action(tr("Next finding"), Qt::Key_F7, [this] { goToFinding(1); });
     a.earlierFinding =
         action(tr("Finding before"), Qt::SHIFT | Qt::Key_F7, [this] { goToFinding(-1); });

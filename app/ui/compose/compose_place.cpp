@@ -40,6 +40,18 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     connect(&m_desk, &Desk::drawnAgain, this, &ComposePlace::refresh);
     connect(&m_desk, &Desk::announced, this, &ComposePlace::announced);
     connect(m_drawer, &Drawer::wanted, this, &ComposePlace::take);
+    connect(m_drawer, &Drawer::shownWanted, this, &ComposePlace::showWhereItHangs);
+    m_paintHistory.setSingleShot(true);
+    m_paintHistory.setInterval(10);
+    connect(&m_paintHistory, &QTimer::timeout, this, &ComposePlace::paintNextStep);
+    connect(&m_stage->choice(), &PanelChoice::chosen, this, [this](int way) {
+        const DisplayStep step = m_history.at(std::size_t(way));
+        m_desk.bringBack(step.book, step.label.isEmpty() ? tr("the beginning") : step.label);
+    });
+    connect(&m_stage->choice(), &PanelChoice::closed, this, [this] {
+        m_history.clear();
+        canvas().setFocus();
+    });
     connect(m_drawer, &Drawer::putAwayAsked, this, [this] { m_actions.drawer->trigger(); });
     connect(&m_shelf, &PictureShelf::loaded, this, [this] {
         if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
@@ -118,6 +130,7 @@ void ComposePlace::refreshNote()
                a.namePanel,
                a.panelOnceMore,
                a.takeDownPanel,
+               a.history,
                a.all,
                a.whole,
                a.nearer,
@@ -200,6 +213,12 @@ void ComposePlace::goToFinding(int step)
     canvas().setFocus();
     refreshNote();
     Q_EMIT stateChanged();
+}
+
+QWidget* ComposePlace::firstStop() const
+{
+    return m_stage->emptyStage().isVisible() ? m_stage->emptyStage().firstStop()
+                                             : &m_stage->canvas();
 }
 
 QVector<QWidget*> ComposePlace::regions() const

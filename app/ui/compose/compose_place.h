@@ -7,6 +7,7 @@
 #include "app/ui/canvas/picture_shelf.h"
 #include "app/ui/compose/drawer.h"
 #include "app/ui/compose/stage.h"
+#include "app/ui/session/display_history.h"
 
 namespace wainscot::ui {
 
@@ -48,6 +49,7 @@ public:
         QAction* namePanel = nullptr;
         QAction* panelOnceMore = nullptr;
         QAction* takeDownPanel = nullptr;
+        QAction* history = nullptr;
         QAction* nextFinding = nullptr;
         QAction* earlierFinding = nullptr;
         QAction* drawer = nullptr;
@@ -65,6 +67,7 @@ public:
     void endWriting(bool keep);
     void take(DrawerItem item); // onto the panel at the best place
     void goToFinding(int step);
+    [[nodiscard]] QWidget* firstStop() const; // the panel, or the ways to begin one
     // Regions for F6, in order; those that are hidden are left out.
     [[nodiscard]] QVector<QWidget*> regions() const;
 
@@ -102,6 +105,9 @@ private:
     void paste();
     void carryBy(int step); // what is in hand to the panel before or after
     void setRulers();
+    void showHistory();
+    void paintNextStep(); // of the history, when there is a moment
+    void showWhereItHangs(DrawerItem item);
     void swapWith(PieceId other);
     void chooseAudience();
     void chooseSize();
@@ -123,6 +129,9 @@ private:
     Actions m_actions;
     PieceId m_swapping; // the piece that waits for another to trade places with
     Piece m_writing; // as it was before
+    std::vector<DisplayStep> m_history; // while it is shown
+    std::size_t m_historyPainted = 0;
+    QTimer m_paintHistory;
     bool m_refreshLater = false; // something came while a piece was in the hand
     bool m_drawerWanted = true;
 };

@@ -74,6 +74,7 @@ public:
     void addTo(PanelId panel, const DrawerItem& item);
     void take(const Incoming& incoming, const std::optional<RectMm>& cell);
     [[nodiscard]] QMimeData* copyOf(const PieceIds& ids) const;
+    void star(DrawerItem item); // gives one, or takes it away
     void setPeople(PictureId picture, const People& people);
 
     // Arranging (desk_arrange.cpp).

@@ -310,6 +310,21 @@ QMimeData* Desk::copyOf(const PieceIds& ids) const
         m_session.folder(), copies(ids), drawn != nullptr ? drawn->cleared.pieces() : none);
 }
 
+void Desk::star(DrawerItem item)
+{
+    EditBuilder builder(m_session.book(), tr("Star"));
+    const auto turned = [&builder](auto thing) {
+        thing.stars = thing.stars > 0 ? 0 : 1;
+        builder.put(thing);
+    };
+    if (item.kind == DrawerItem::Kind::Quote && m_session.book().quotes.contains(QuoteId(item.id)))
+        turned(*m_session.book().quotes.find(QuoteId(item.id)));
+    if (item.kind == DrawerItem::Kind::Picture
+        && m_session.book().pictures.contains(PictureId(item.id)))
+        turned(*m_session.book().pictures.find(PictureId(item.id)));
+    m_session.perform(builder.take());
+}
+
 void Desk::setPeople(PictureId id, const People& people)
 {
     const Picture* picture = m_session.book().pictures.find(id);

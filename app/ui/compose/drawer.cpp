@@ -1,16 +1,23 @@
 #include "app/ui/compose/drawer.h"
 
 #include <QCoreApplication>
+#include <QMenu>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/kit/tokens.h"
-#include "app/ui/session/piece_edits.h"
 
 namespace wainscot::ui {
+
+namespace {
+
+constexpr std::size_t kMore = 60; // rows added at a time: three windows full
+
+} // namespace
 
 QString inWords(Audience audience)
 {
@@ -43,7 +50,8 @@ Drawer::Drawer(Session& session, Desk& desk, PictureShelf& shelf, QWidget* paren
     m_listLayout = new QVBoxLayout(m_list);
     m_listLayout->setContentsMargins(air(4), air(1), air(3), air(3));
     m_listLayout->setSpacing(air(1.5));
-    column->addWidget(scrolled(m_list), 1);
+    m_area = scrolled(m_list);
+    column->addWidget(m_area, 1);
     m_listRover = new Rover(this);
     setFixedWidth(scaled(308));
 
@@ -53,7 +61,14 @@ Drawer::Drawer(Session& session, Desk& desk, PictureShelf& shelf, QWidget* paren
     const auto soon = [this] { m_rebuildSoon.start(); };
     connect(&m_session, &Session::changed, this, soon);
     connect(&m_session, &Session::moved, this, soon);
-    connect(&m_session, &Session::opened, this, soon);
+    connect(&m_session, &Session::opened, this, [this] {
+        m_filter = {m_filter.kind, {}, false, false, {}, std::nullopt, {}, false};
+        m_rebuildSoon.start();
+    });
+    connect(m_area->verticalScrollBar(), &QScrollBar::valueChanged, this, [this](int at) {
+        if (at > m_area->verticalScrollBar()->maximum() - m_area->height())
+            addMore();
+    });
     connect(&m_shelf, &PictureShelf::loaded, this, [this](const QString& sha) {
         for (ThingEntry* entry : m_bySha.values(sha)) {
             if (const Picture* picture =
@@ -64,66 +79,6 @@ Drawer::Drawer(Session& session, Desk& desk, PictureShelf& shelf, QWidget* paren
     rebuild();
 }
 
-QWidget* Drawer::makeHead()
-{
-    auto* head = new QWidget;
-    auto* column = new QVBoxLayout(head);
-    column->setContentsMargins(air(4), air(3), air(4), air(2));
-    column->setSpacing(air(2));
-    auto* first = new QHBoxLayout;
-    first->addWidget(new Label(tr("What you have"), 1.15, QFont::DemiBold), 1);
-    auto* away = new Button(Button::Form::Word, tr("Put away"));
-    away->setAccessibleName(tr("Put away: What you have"));
-    away->setKeyHint(QStringLiteral("F4"));
-    away->setQuiet(true);
-    away->setRelativeSize(0.92);
-    connect(away, &Button::clicked, this, &Drawer::putAwayAsked);
-    first->addWidget(away);
-    column->addLayout(first);
-
-    m_search = new QLineEdit;
-    m_search->setPlaceholderText(tr("Find words, a child, a caption"));
-    m_search->setAccessibleName(tr("Find in what you have"));
-    m_search->setMinimumHeight(scaled(30));
-    m_search->setTextMargins(air(2), 0, air(2), 0);
-    connect(m_search, &QLineEdit::textChanged, this, [this] { m_rebuildSoon.start(); });
-    column->addWidget(m_search);
-
-    auto* kinds = new QHBoxLayout;
-    kinds->setSpacing(air(0.5));
-    const QStringList names{tr("Words"), tr("Photos"), tr("Work"), tr("Notes")};
-    QVector<QWidget*> members;
-    for (int i = 0; i < names.size(); ++i) {
-        auto* kind = new Button(Button::Form::Task, names.at(i));
-        kind->setChecked(i == 0);
-        kind->setAutoExclusive(true);
-        connect(kind, &Button::clicked, this, [this, i] {
-            m_kind = static_cast<Kind>(i);
-            rebuild();
-        });
-        kinds->addWidget(kind);
-        m_kinds << kind;
-        members << kind;
-    }
-    kinds->addStretch();
-    m_kindRover = new Rover(this);
-    m_kindRover->setMembers(members);
-    column->addLayout(kinds);
-
-    auto* chips = new QHBoxLayout;
-    chips->setSpacing(air(1.5));
-    m_notOnWall = new Button(Button::Form::Chip, tr("Not on a wall"));
-    m_starred = new Button(Button::Form::Chip, tr("Starred"));
-    for (Button* chip : {m_notOnWall, m_starred}) {
-        chip->setRelativeSize(0.92);
-        connect(chip, &Button::toggled, this, &Drawer::rebuild);
-        chips->addWidget(chip);
-    }
-    chips->addStretch();
-    column->addLayout(chips);
-    return head;
-}
-
 void Drawer::find()
 {
     m_search->setFocus(Qt::ShortcutFocusReason);
@@ -132,11 +87,21 @@ void Drawer::find()
 
 void Drawer::show(DrawerItem::Kind kind, bool work)
 {
-    m_kind = kind == DrawerItem::Kind::Quote ? Kind::Words
-        : kind == DrawerItem::Kind::Note     ? Kind::Notes
-        : work                               ? Kind::Work
-                                             : Kind::Photos;
-    m_kinds.at(int(m_kind))->setChecked(true);
+    DrawerFilter filter = m_filter;
+    filter.kind = kind == DrawerItem::Kind::Quote ? DrawerKind::Words
+        : kind != DrawerItem::Kind::Picture       ? DrawerKind::Notes
+        : work                                    ? DrawerKind::Work
+                                                  : DrawerKind::Photos;
+    setFilter(filter);
+}
+
+void Drawer::setFilter(const DrawerFilter& filter)
+{
+    m_filter = filter;
+    m_search->setText(filter.search);
+    m_notOnWall->setChecked(filter.notOnWall);
+    m_starred->setChecked(filter.starred);
+    m_kinds.at(int(filter.kind))->setChecked(true);
     rebuild();
 }
 
@@ -148,17 +113,12 @@ QWidget* Drawer::firstStop() const
 
 DrawerEntry* Drawer::entryFor(DrawerItem item) const
 {
-    for (auto* entry : m_list->findChildren<DrawerEntry*>()) {
-        if (entry->item().kind == item.kind && entry->item().id == item.id)
+    for (QWidget* widget : m_entries) {
+        auto* entry = static_cast<DrawerEntry*>(widget);
+        if (entry->item() == item)
             return entry;
     }
     return nullptr;
-}
-
-bool Drawer::matches(const QString& text) const
-{
-    return m_search->text().trimmed().isEmpty()
-        || text.contains(m_search->text().trimmed(), Qt::CaseInsensitive);
 }
 
 QString Drawer::notFor() const
@@ -167,187 +127,142 @@ QString Drawer::notFor() const
     return display != nullptr ? tr("not for %1").arg(inWords(display->audience)) : QString();
 }
 
-// On the panel one is at: "here"; on another of this display: its number; else the display's name.
-QString Drawer::whereUsed(const DrawerItem& item) const
+void Drawer::markEntry(DrawerEntry* entry, int stars)
 {
-    const Book& book = m_session.book();
-    for (const auto& [id, piece] : book.pieces.rows()) {
-        const bool same = item.kind == DrawerItem::Kind::Quote ? piece.quote.number() == item.id
-            : item.kind == DrawerItem::Kind::Picture           ? piece.picture.number() == item.id
-                                                               : false;
-        const Panel* panel = same ? book.panels.find(piece.panel) : nullptr;
-        const Display* display = panel != nullptr ? book.displays.find(panel->display) : nullptr;
-        if (display == nullptr)
-            continue;
-        return m_session.display() == display ? tr("on panel %1").arg(panel->number)
-                                              : tr("on %1").arg(display->name);
-    }
-    return {};
+    entry->setUsed(m_used(entry->item()));
+    const auto why = m_desk.refusal(entry->item());
+    entry->setForbidden(why ? notFor() : QString(), why.value_or(QString()));
+    entry->setStarred(stars > 0);
 }
 
-void Drawer::addSection(const QString& heading, const QString& count)
+void Drawer::connectEntry(DrawerEntry* entry)
 {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(air(1));
-    auto* name = new Label(heading, 1.0, QFont::DemiBold);
-    name->setWordWrap(false);
-    row->addWidget(name);
-    row->addWidget(new Label(count, 0.88, QFont::Normal, true), 1);
-    m_listLayout->addLayout(row);
-}
-
-void Drawer::addEmpty(const QString& text)
-{
-    m_listLayout->addWidget(new Label(text, 0.95, QFont::Normal, true));
-}
-
-void Drawer::addEntry(DrawerEntry* entry, QVector<QWidget*>& entries)
-{
-    entry->setUsed(whereUsed(entry->item()));
-    if (const auto why = m_desk.refusal(entry->item()))
-        entry->setForbidden(notFor(), *why);
     connect(entry, &DrawerEntry::wanted, this, &Drawer::wanted);
-    m_listLayout->addWidget(entry);
-    entries << entry;
+    connect(entry, &DrawerEntry::starAsked, &m_desk, &Desk::star);
+    connect(entry, &DrawerEntry::menuAsked, this, [this, entry](QPoint global) {
+        showMenu(entry, global);
+    });
 }
 
+void Drawer::showMenu(DrawerEntry* entry, QPoint global)
+{
+    const DrawerItem item = entry->item();
+    QMenu menu(this);
+    menu.addAction(tr("Onto the panel"), this, [this, item] { Q_EMIT wanted(item); })
+        ->setEnabled(!entry->isForbidden());
+    menu.addAction(tr("Go where it hangs"), this, [this, item] { Q_EMIT shownWanted(item); })
+        ->setEnabled(!m_used(item).isEmpty());
+    if (item.kind == DrawerItem::Kind::Quote || item.kind == DrawerItem::Kind::Picture)
+        menu.addAction(entry->isStarred() ? tr("Take the star away") : tr("Star it"),
+            this,
+            [=, this] { m_desk.star(item); });
+    menu.exec(global);
+}
+
+QWidget* Drawer::widgetFor(const DrawerRow& row)
+{
+    switch (row.what) {
+    case DrawerRow::What::Section: {
+        auto* section = new QWidget;
+        auto* line = new QHBoxLayout(section);
+        line->setContentsMargins(0, air(1), 0, 0);
+        line->setSpacing(air(1));
+        auto* name = new Label(row.text, 1.0, QFont::DemiBold);
+        name->setWordWrap(false);
+        line->addWidget(name);
+        line->addWidget(new Label(row.second, 0.88, QFont::Normal, true), 1);
+        return section;
+    }
+    case DrawerRow::What::Sentence:
+        return new Label(row.text, 0.95, QFont::Normal, true);
+    case DrawerRow::What::Words:
+        return new Slip(row.item, row.text, row.second);
+    case DrawerRow::What::Text:
+        return new ThingEntry(row.item, row.text, row.second, false);
+    case DrawerRow::What::Picture:
+        break;
+    }
+    auto* entry = new ThingEntry(row.item, row.text, row.second, true);
+    if (const Picture* picture = m_session.book().pictures.find(PictureId(row.item.id))) {
+        entry->setPicture(m_shelf.thumbnail(*picture));
+        m_bySha.insert(picture->sha256, entry);
+    }
+    return entry;
+}
+
+void Drawer::clearList()
+{
+    m_listRover->setMembers({});
+    m_bySha.clear();
+    m_entries.clear();
+    m_shown = 0;
+    while (QLayoutItem* item = m_listLayout->takeAt(0)) {
+        if (QWidget* widget = item->widget()) {
+            widget->hide();
+            widget->deleteLater(); // it may be the sender
+        }
+        delete item;
+    }
+    m_listLayout->addStretch();
+}
+
+void Drawer::addMore()
+{
+    const std::size_t end = std::min(m_rows.size(), m_shown + kMore);
+    if (m_shown == end)
+        return;
+    for (; m_shown < end; ++m_shown) {
+        const DrawerRow& row = m_rows[m_shown];
+        QWidget* widget = widgetFor(row);
+        m_listLayout->insertWidget(m_listLayout->count() - 1, widget);
+        widget->show(); // now, so that it can have the keyboard at once
+        if (auto* entry = qobject_cast<DrawerEntry*>(widget)) {
+            markEntry(entry, row.stars);
+            connectEntry(entry);
+            m_entries << entry;
+        }
+    }
+    m_listRover->setMembers(m_entries, int(m_entries.indexOf(m_listRover->stop())));
+}
+
+// Where only the marks have changed, the lines stay: what has the keyboard keeps it, and a long
+// list its place.
 void Drawer::rebuild()
 {
     m_rebuildSoon.stop();
-    const auto* had = qobject_cast<DrawerEntry*>(m_listRover->stop());
+    refreshHead();
+    const Experience* experience = m_session.experience();
+    const Display* display = m_session.display();
+    m_used = WhereUsed(m_session.book(), display != nullptr ? display->id : DisplayId());
+    std::vector<DrawerRow> rows;
+    if (experience != nullptr)
+        rows = drawerRows(m_session.book(), *experience, m_filter, m_used);
+    const bool same = std::equal(
+        rows.begin(), rows.end(), m_rows.begin(), m_rows.end(), [](const auto& a, const auto& b) {
+            return a.what == b.what && a.item == b.item && a.text == b.text
+                && (a.what == DrawerRow::What::Section || a.second == b.second);
+        });
+    const auto* had = static_cast<DrawerEntry*>(m_listRover->stop());
     const bool focused = had != nullptr && had->hasFocus();
     const DrawerItem before = had != nullptr ? had->item() : DrawerItem{};
-    m_listRover->setMembers({});
-    m_bySha.clear();
-    while (QLayoutItem* item = m_listLayout->takeAt(0)) {
-        if (QLayout* row = item->layout()) {
-            while (QLayoutItem* part = row->takeAt(0)) {
-                delete part->widget();
-                delete part;
-            }
+    const std::size_t shown = m_shown;
+    m_rows = std::move(rows);
+    if (same && shown > 0) {
+        for (std::size_t i = 0; i < m_shown; ++i) {
+            if (auto* entry = qobject_cast<DrawerEntry*>(m_listLayout->itemAt(int(i))->widget()))
+                markEntry(entry, m_rows[i].stars);
         }
-        delete item->widget();
-        delete item;
+        return;
     }
-    QVector<QWidget*> entries;
-    switch (m_kind) {
-    case Kind::Words:
-        addWords(entries);
-        break;
-    case Kind::Photos:
-        addPictures(entries, PictureKind::Photo);
-        break;
-    case Kind::Work:
-        addPictures(entries, PictureKind::Work);
-        break;
-    case Kind::Notes:
-        addNotes(entries);
-        break;
-    }
-    m_listLayout->addStretch();
-    m_listRover->setMembers(entries);
+    const int scrolledTo = m_area->verticalScrollBar()->value();
+    clearList();
+    do
+        addMore();
+    while (m_shown < std::min(shown, m_rows.size()));
+    m_list->layout()->activate();
+    m_area->verticalScrollBar()->setValue(scrolledTo);
     if (DrawerEntry* again = focused ? entryFor(before) : nullptr)
         again->setFocus();
-}
-
-void Drawer::addWords(QVector<QWidget*>& entries)
-{
-    const Experience* experience = m_session.experience();
-    const Book& book = m_session.book();
-    if (experience == nullptr)
-        return;
-    const auto quotes = quotesOf(book, experience->id);
-    if (quotes.empty()) {
-        addEmpty(tr("No words yet. Take down six answers or more, or gather them from a file."));
-        return;
-    }
-    const PromptSet* set = book.promptSets.find(experience->promptSet);
-    std::vector<Prompt> prompts = set != nullptr ? set->prompts : defaultPromptSet().prompts;
-    prompts.push_back({QString(), tr("Told in a meeting")});
-    for (const Prompt& prompt : prompts) {
-        QVector<DrawerEntry*> slips;
-        int all = 0;
-        int free = 0;
-        for (const Quote* quote : quotes) {
-            if (quote->prompt.compare(prompt.key, Qt::CaseInsensitive) != 0)
-                continue;
-            ++all;
-            const DrawerItem item{DrawerItem::Kind::Quote, quote->id.number()};
-            const bool used = !whereUsed(item).isEmpty();
-            free += used ? 0 : 1;
-            const Child* child = book.children.find(quote->child);
-            const QString who = child != nullptr ? displayName(*child) : QString();
-            if ((m_notOnWall->isChecked() && used) || (m_starred->isChecked() && quote->stars == 0)
-                || !matches(quote->words + QLatin1Char(' ') + who))
-                continue;
-            slips << new Slip(item, quote->words, who);
-        }
-        if (slips.isEmpty())
-            continue;
-        addSection(prompt.text, tr("%1, %2 not on a wall").arg(all).arg(free));
-        for (DrawerEntry* slip : slips)
-            addEntry(slip, entries);
-    }
-    if (entries.isEmpty())
-        addEmpty(tr("Nothing here fits what you look for."));
-}
-
-void Drawer::addPictures(QVector<QWidget*>& entries, PictureKind kind)
-{
-    const Experience* experience = m_session.experience();
-    if (experience == nullptr)
-        return;
-    for (const Picture* picture : picturesOf(m_session.book(), experience->id)) {
-        if (picture->kind != kind)
-            continue;
-        const DrawerItem item{DrawerItem::Kind::Picture, picture->id.number()};
-        if ((m_notOnWall->isChecked() && !whereUsed(item).isEmpty())
-            || (m_starred->isChecked() && picture->stars == 0)
-            || !matches(picture->caption + QLatin1Char(' ') + picture->fileName))
-            continue;
-        QStringList people;
-        for (const ChildId id : picture->people.children) {
-            if (const Child* child = m_session.book().children.find(id))
-                people << displayName(*child);
-        }
-        const QString who = !picture->people.lookedAt ? tr("not looked at yet")
-            : people.isEmpty()                        ? tr("nobody to recognise")
-                                                      : people.join(QStringLiteral(", "));
-        auto* entry = new ThingEntry(
-            item, picture->caption.isEmpty() ? picture->fileName : picture->caption, who, true);
-        entry->setPicture(m_shelf.thumbnail(*picture));
-        m_bySha.insert(picture->sha256, entry);
-        addEntry(entry, entries);
-    }
-    if (entries.isEmpty()) {
-        addEmpty(kind == PictureKind::Photo
-                ? tr("No photos here. Gather a folder of photos in the Book menu.")
-                : tr("No work here. Scanned drawings come in with the photos."));
-    }
-}
-
-void Drawer::addNotes(QVector<QWidget*>& entries)
-{
-    const Experience* experience = m_session.experience();
-    if (experience == nullptr)
-        return;
-    const auto note = [&](PieceKind kind, const QString& text) {
-        if (!matches(text + QLatin1Char(' ') + wordFor(kind)))
-            return;
-        const DrawerItem item{DrawerItem::Kind::Note, std::int64_t(kind)};
-        addEntry(new ThingEntry(item,
-                     text.isEmpty() ? tr("Empty, to be written on the panel") : text.simplified(),
-                     wordFor(kind),
-                     false),
-            entries);
-    };
-    note(PieceKind::Title, experience->title);
-    note(PieceKind::Question, {});
-    note(PieceKind::Context, experience->context);
-    note(PieceKind::Interpretation, experience->interpretation);
-    note(PieceKind::NextStep, experience->nextSteps);
-    note(PieceKind::Invitation, {});
-    note(PieceKind::Credits, experience->credits);
 }
 
 void Drawer::paintEvent(QPaintEvent* event)

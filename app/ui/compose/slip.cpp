@@ -1,6 +1,7 @@
 #include "app/ui/compose/slip.h"
 
 #include <QApplication>
+#include <QContextMenuEvent>
 #include <QDrag>
 #include <QKeyEvent>
 #include <QMimeData>
@@ -33,23 +34,57 @@ DrawerEntry::DrawerEntry(DrawerItem item, QWidget* parent)
 void DrawerEntry::describe(const QString& name)
 {
     m_name = name;
+    sayName();
+}
+
+void DrawerEntry::sayName()
+{
+    QString name = m_name;
+    for (const QString& mark : {m_forbidden, m_used, m_isStarred ? tr("Starred") : QString()}) {
+        if (!mark.isEmpty())
+            name += QStringLiteral(". ") + mark;
+    }
     setAccessibleName(name);
+    update();
 }
 
 void DrawerEntry::setUsed(const QString& where)
 {
     m_used = where;
-    if (!where.isEmpty())
-        setAccessibleName(m_name + QStringLiteral(". ") + where);
+    sayName();
 }
 
 void DrawerEntry::setForbidden(const QString& mark, const QString& why)
 {
     m_forbidden = mark;
     setToolTip(why);
-    setAccessibleName(m_name + QStringLiteral(". ") + mark);
     setAccessibleDescription(why);
-    setCursor(Qt::ArrowCursor);
+    setCursor(mark.isEmpty() ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    sayName();
+}
+
+void DrawerEntry::setStarred(bool starred)
+{
+    m_isStarred = starred;
+    sayName();
+}
+
+void DrawerEntry::contextMenuEvent(QContextMenuEvent* event)
+{
+    Q_EMIT menuAsked(event->globalPos());
+}
+
+void DrawerEntry::paintStar(QPainter& painter) const
+{
+    if (!m_isStarred)
+        return;
+    const int side = scaled(15);
+    const QRect place(width() - side - air(1), air(1), side, side);
+    drawIcon(painter,
+        Icon::Star,
+        QStyle::visualRect(layoutDirection(), rect(), place),
+        tokens().accent,
+        tokens().accent);
 }
 
 void DrawerEntry::mousePressEvent(QMouseEvent* event)
@@ -84,6 +119,8 @@ void DrawerEntry::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
         Q_EMIT wanted(m_item);
+    else if (event->key() == Qt::Key_Asterisk)
+        Q_EMIT starAsked(m_item);
     else
         QAbstractButton::keyPressEvent(event);
 }
@@ -203,6 +240,7 @@ void Slip::paintEvent(QPaintEvent* /*event*/)
             width() - hangingRoom() - air(2),
             footHeight),
         m_who);
+    paintStar(painter);
     if (hasFocus())
         drawFocusRing(painter, rect());
 }
@@ -278,6 +316,7 @@ void ThingEntry::paintEvent(QPaintEvent* /*event*/)
     paintFoot(painter,
         QRect(start, height() - footHeight - air(1), width() - start - air(2), footHeight),
         m_second);
+    paintStar(painter);
     if (hasFocus())
         drawFocusRing(painter, rect());
 }

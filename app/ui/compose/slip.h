@@ -17,11 +17,15 @@ public:
 
     // Where it is used ("on panel 2") and why it may not hang here; the reason is the tooltip.
     void setUsed(const QString& where);
-    void setForbidden(const QString& mark, const QString& why);
+    void setForbidden(const QString& mark, const QString& why); // empty: it may
     [[nodiscard]] bool isForbidden() const { return !m_forbidden.isEmpty(); }
+    void setStarred(bool starred);
+    [[nodiscard]] bool isStarred() const { return m_isStarred; }
 
 Q_SIGNALS:
     void wanted(wainscot::ui::DrawerItem item); // to be taken onto the panel
+    void starAsked(wainscot::ui::DrawerItem item); // given or taken away
+    void menuAsked(QPoint global);
 
 protected:
     void mousePressEvent(QMouseEvent* event) override;
@@ -30,13 +34,17 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void enterEvent(QEnterEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void paintStar(QPainter& painter) const;
     // The foot of an entry: who at the start, the mark at the end.
     void paintFoot(QPainter& painter, const QRect& place, const QString& who) const;
     void describe(const QString& name);
     [[nodiscard]] const QString& used() const { return m_used; }
 
 private:
+    void sayName();
     DrawerItem m_item;
+    bool m_isStarred = false;
     QString m_name;
     QString m_used;
     QString m_forbidden;

@@ -54,6 +54,7 @@ Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* p
     , m_hung(new HungPanels(session, desk, pictures, this))
     , m_editor(new WordsEditor(this))
     , m_empty(new EmptyStage(this))
+    , m_choice(new PanelChoice(this))
 {
     connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
     m_note->hide();
@@ -83,6 +84,7 @@ void Stage::resizeEvent(QResizeEvent* event)
 void Stage::place()
 {
     m_empty->setGeometry(rect());
+    m_choice->setGeometry(rect());
     m_canvas->setGeometry(rect());
     if (!m_canvas->isVisibleTo(this))
         return;
@@ -152,6 +154,8 @@ void Stage::placeNote()
     m_thread->raise();
     if (m_editor->isVisible())
         m_editor->raise();
+    if (m_choice->isVisible())
+        m_choice->raise();
 }
 
 } // namespace wainscot::ui

@@ -7,6 +7,7 @@
 #include "app/ui/compose/empty_stage.h"
 #include "app/ui/compose/hung_panels.h"
 #include "app/ui/compose/note.h"
+#include "app/ui/compose/panel_choice.h"
 #include "app/ui/compose/words_editor.h"
 
 namespace wainscot::ui {
@@ -21,6 +22,7 @@ public:
     [[nodiscard]] HungPanels& hung() { return *m_hung; }
     [[nodiscard]] WordsEditor& editor() { return *m_editor; }
     [[nodiscard]] EmptyStage& emptyStage() { return *m_empty; }
+    [[nodiscard]] PanelChoice& choice() { return *m_choice; }
     void setEmpty(bool empty);
     void placeNote(); // after the piece in hand or the view changed
 
@@ -36,6 +38,7 @@ private:
     HungPanels* m_hung;
     WordsEditor* m_editor;
     EmptyStage* m_empty;
+    PanelChoice* m_choice; // over everything else while one chooses
     QRect m_noteColumn; // where the note may stand
 };
 

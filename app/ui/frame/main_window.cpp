@@ -74,9 +74,8 @@ void MainWindow::go(Place place)
     refresh();
     // What was just put in is not shown before the event loop comes round.
     QTimer::singleShot(0, this, [this] {
-        QWidget* stop = m_session.isOpen() && m_place == Place::Compose
-            ? static_cast<QWidget*>(&m_compose->canvas())
-            : m_plain->firstStop();
+        QWidget* stop = m_session.isOpen() && m_place == Place::Compose ? m_compose->firstStop()
+                                                                        : m_plain->firstStop();
         if (stop != nullptr)
             stop->setFocus(Qt::OtherFocusReason);
     });

@@ -2,11 +2,7 @@
 #include "app/ui/frame/main_window.h"
 
 #include <QApplication>
-#include <QDialog>
-#include <QGridLayout>
-#include <QVBoxLayout>
-
-#include "app/ui/kit/tokens.h"
+#include <QShortcut>
 
 namespace wainscot::ui {
 
@@ -53,6 +49,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
         m_session.redo();
     });
     m_redo->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+    menu.addAction(m_compose->actions().history);
     menu.addSeparator();
     const ComposePlace::Actions& a = m_compose->actions();
     menu.addActions({a.cut, a.copy, a.paste, a.onceMore, a.all});
@@ -109,42 +106,16 @@ void MainWindow::makeShowMenu(QMenu& menu)
 void MainWindow::makeHelpMenu(QMenu& menu)
 {
     QAction* keys = menu.addAction(tr("All keys"), this, [this] { showKeys(); });
-    keys->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Slash), QKeySequence(Qt::Key_F1)});
-}
-
-// The list is made from the menus themselves, so that it can never tell another key.
-void MainWindow::showKeys()
-{
-    QDialog dialog(this);
-    dialog.setWindowTitle(tr("All keys"));
-    auto* content = new QWidget;
-    auto* grid = new QGridLayout(content);
-    grid->setContentsMargins(air(5), air(4), air(5), air(4));
-    grid->setHorizontalSpacing(air(7));
-    int row = 0;
-    const auto add = [&](const QString& name, const QString& key) {
-        grid->addWidget(new Label(name), row, 0);
-        auto* keys = new Label(key, 1.0, QFont::DemiBold);
-        keys->setWordWrap(false);
-        grid->addWidget(keys, row++, 1);
-    };
-    for (const QAction* menu : m_menus->actions()) {
-        for (const QAction* action : menu->menu()->actions()) {
-            if (!action->shortcut().isEmpty())
-                add(action->text(), action->shortcut().toString(QKeySequence::NativeText));
-        }
-    }
-    add(tr("Between pieces, slips, places"), tr("Arrows, Home, End"));
-    add(tr("Lift a piece; arrows move, Alt finer, Shift resizes"), tr("Space"));
-    add(tr("Set down; write on a piece; take a slip onto the panel"), tr("Enter"));
-    add(tr("Put back"), tr("Esc"));
-    auto* column = new QVBoxLayout(&dialog);
-    column->addWidget(scrolled(content));
-    auto* done = new Button(Button::Form::Plain, tr("Close"));
-    connect(done, &Button::clicked, &dialog, &QDialog::accept);
-    column->addWidget(done, 0, Qt::AlignTrailing);
-    dialog.resize(scaled(560), scaled(600));
-    dialog.exec();
+    keys->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(Qt::CTRL | Qt::Key_Slash)});
+    // A question mark is a letter wherever one writes, so it asks only on the panel.
+    QObject::connect(new QShortcut(QKeySequence(Qt::Key_Question),
+                         &m_compose->canvas(),
+                         nullptr,
+                         nullptr,
+                         Qt::WidgetShortcut),
+        &QShortcut::activated,
+        this,
+        &MainWindow::showKeys);
 }
 
 void MainWindow::moveRegion(int step)

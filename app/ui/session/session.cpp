@@ -200,6 +200,17 @@ QString Session::redoLabel() const
     return canRedo() ? m_open->store->history().redoLabel() : QString();
 }
 
+std::vector<const Edit*> Session::stepsDone() const
+{
+    std::vector<const Edit*> steps;
+    if (m_open == nullptr)
+        return steps;
+    const History& history = m_open->store->history();
+    for (std::size_t i = 0; i < history.done(); ++i)
+        steps.push_back(&history.steps()[i]);
+    return steps;
+}
+
 int Session::newGesture()
 {
     return m_open != nullptr ? m_open->store->history().newGesture() : 0;

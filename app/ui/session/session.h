@@ -45,6 +45,8 @@ public:
     [[nodiscard]] QString undoLabel() const;
     [[nodiscard]] QString redoLabel() const;
     [[nodiscard]] int newGesture();
+    // What was done since the book was opened, oldest first; undone steps are not among it.
+    [[nodiscard]] std::vector<const Edit*> stepsDone() const;
     [[nodiscard]] QDate today() const { return QDate::currentDate(); } // ages are told for it
     [[nodiscard]] const QDateTime& keptAt() const { return m_keptAt; } // of the last edit
 

@@ -1,0 +1,90 @@
+// What was done to the display, as small pictures to go back to; and where a thing hangs.
+#include "app/ui/compose/compose_place.h"
+
+#include "app/ui/session/piece_edits.h"
+#include "layout/typeset/typesetter.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+constexpr std::size_t kMostSteps = 24;
+constexpr DotsPerInch kStepResolution(18);
+
+// The panel as it was, as its audience may see it today.
+QPixmap pictureOf(const Book& then, const Display& display, PanelId id, PictureProvider& pictures)
+{
+    const Panel* panel = then.panels.find(id);
+    if (panel == nullptr)
+        return {};
+    const PermissionRules rules(then, display, QDate::currentDate());
+    const ClearedPanel cleared = rules.clear(*panel);
+    const auto image = toImage(typeset(cleared, styleFor(cleared)), kStepResolution, pictures);
+    return image ? QPixmap::fromImage(*image) : QPixmap();
+}
+
+} // namespace
+
+void ComposePlace::showHistory()
+{
+    const Display* display = m_session.display();
+    if (display == nullptr)
+        return;
+    endWriting(true);
+    canvas().putBack();
+    m_history = historyOf(m_session.book(), m_session.stepsDone(), display->id, kMostSteps);
+    std::vector<PanelChoice::Way> ways;
+    for (std::size_t i = 0; i < m_history.size(); ++i) {
+        const QString& label = m_history[i].label;
+        ways.push_back({label.isEmpty() ? tr("Before all this") : label,
+            i == 0 ? tr("as it is now") : tr("%1 steps back").arg(i),
+            {}});
+    }
+    m_stage->choice().open(tr("How this display came about"),
+        tr("Choose one to bring the display back to it. That can be undone too."),
+        ways,
+        display->panelSize.height / display->panelSize.width);
+    m_historyPainted = 0;
+    m_paintHistory.start();
+}
+
+void ComposePlace::paintNextStep()
+{
+    const Panel* panel = m_session.panel();
+    if (!m_stage->choice().isVisible() || panel == nullptr || m_historyPainted >= m_history.size())
+        return;
+    const Book& then = m_history[m_historyPainted].book;
+    if (const Display* display = then.displays.find(panel->display))
+        m_stage->choice().setPicture(
+            int(m_historyPainted), pictureOf(then, *display, panel->id, m_shelf));
+    ++m_historyPainted;
+    m_paintHistory.start();
+}
+
+void ComposePlace::showWhereItHangs(DrawerItem item)
+{
+    const Display* display = m_session.display();
+    PieceId found;
+    for (const auto& [id, piece] : m_session.book().pieces.rows()) {
+        const bool same = item.kind == DrawerItem::Kind::Quote ? piece.quote.number() == item.id
+            : item.kind == DrawerItem::Kind::Picture           ? piece.picture.number() == item.id
+                                                               : false;
+        const Panel* panel = same ? m_session.book().panels.find(piece.panel) : nullptr;
+        const bool here = panel != nullptr && display != nullptr && panel->display == display->id;
+        if (panel != nullptr && (here || !found.isValid()))
+            found = id;
+    }
+    const Piece* piece = m_desk.piece(found);
+    if (piece == nullptr)
+        return;
+    const Panel& panel = *m_session.book().panels.find(piece->panel);
+    if (display == nullptr || panel.display != display->id)
+        m_session.chooseDisplay(panel.display);
+    m_session.choosePanel(panel.id);
+    canvas().takeInHand(found);
+    canvas().setFocus();
+    refreshNote();
+    Q_EMIT stateChanged();
+}
+
+} // namespace wainscot::ui

@@ -1,0 +1,283 @@
+#include "app/ui/compose/drawer_rows.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "app/ui/session/piece_edits.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawer", text);
+}
+
+class RowMaker {
+public:
+    RowMaker(const Book& book,
+        const Experience& experience,
+        const DrawerFilter& filter,
+        const WhereUsed& used)
+        : m_book(book)
+        , m_experience(experience)
+        , m_filter(filter)
+        , m_used(used)
+        , m_search(filter.search.trimmed())
+    {
+    }
+
+    std::vector<DrawerRow> make()
+    {
+        switch (m_filter.kind) {
+        case DrawerKind::Words:
+            addWords();
+            break;
+        case DrawerKind::Photos:
+            addPictures(PictureKind::Photo);
+            break;
+        case DrawerKind::Work:
+            addPictures(PictureKind::Work);
+            break;
+        case DrawerKind::Notes:
+            addNotes();
+            break;
+        }
+        return std::move(m_rows);
+    }
+
+private:
+    [[nodiscard]] bool matches(const QString& text) const
+    {
+        return m_search.isEmpty() || text.contains(m_search, Qt::CaseInsensitive);
+    }
+    [[nodiscard]] bool wanted(const DrawerItem& item, int stars) const
+    {
+        return (!m_filter.notOnWall || m_used(item).isEmpty()) && (!m_filter.starred || stars > 0);
+    }
+    [[nodiscard]] bool wanted(const Quote& quote, const QString& who) const
+    {
+        return wanted({DrawerItem::Kind::Quote, quote.id.number()}, quote.stars)
+            && (!m_filter.child.isValid() || quote.child == m_filter.child)
+            && (!m_filter.prompt
+                || quote.prompt.compare(*m_filter.prompt, Qt::CaseInsensitive) == 0)
+            && (!m_filter.meeting.isValid() || quote.meeting == m_filter.meeting)
+            && matches(quote.words + QLatin1Char(' ') + who);
+    }
+    void addSentence(const QString& sentence)
+    {
+        m_rows.push_back({DrawerRow::What::Sentence, {}, sentence, {}, 0});
+    }
+
+    // A section with the quotes that are wanted; none of them, no section.
+    void addSection(const QString& heading, const std::vector<const Quote*>& quotes)
+    {
+        std::vector<DrawerRow> slips;
+        int free = 0;
+        for (const Quote* quote : quotes) {
+            const DrawerItem item{DrawerItem::Kind::Quote, quote->id.number()};
+            free += m_used(item).isEmpty() ? 1 : 0;
+            const Child* child = m_book.children.find(quote->child);
+            const QString who = child != nullptr ? displayName(*child) : QString();
+            if (wanted(*quote, who))
+                slips.push_back({DrawerRow::What::Words, item, quote->words, who, quote->stars});
+        }
+        if (slips.empty())
+            return;
+        m_rows.push_back({DrawerRow::What::Section,
+            {},
+            heading,
+            tr("%1, %2 not on a wall").arg(quotes.size()).arg(free),
+            0});
+        m_rows.insert(m_rows.end(), slips.begin(), slips.end());
+    }
+
+    void addWords()
+    {
+        const auto quotes = quotesOf(m_book, m_experience.id);
+        if (quotes.empty()) {
+            addSentence(
+                tr("No words yet. Take down six answers or more, or gather them from a file."));
+            return;
+        }
+        if (m_filter.byGroup)
+            addGroups(quotes);
+        else
+            addQuestions(quotes);
+        if (m_rows.empty())
+            addSentence(tr("Nothing here fits what you look for."));
+    }
+
+    void addQuestions(const std::vector<const Quote*>& quotes)
+    {
+        std::vector<Prompt> prompts = promptsOf(m_book, m_experience);
+        prompts.push_back({QString(), tr("Told in a meeting")});
+        for (const Prompt& prompt : prompts) {
+            std::vector<const Quote*> own;
+            std::copy_if(quotes.begin(), quotes.end(), std::back_inserter(own), [&](auto* quote) {
+                return quote->prompt.compare(prompt.key, Qt::CaseInsensitive) == 0;
+            });
+            addSection(prompt.text, own);
+        }
+    }
+
+    void addGroups(const std::vector<const Quote*>& quotes)
+    {
+        std::vector<const Quote*> alone = quotes;
+        for (const auto& [id, group] : m_book.groups.rows()) {
+            if (group.experience != m_experience.id)
+                continue;
+            std::vector<const Quote*> own;
+            for (const QuoteId quote : group.quotes) {
+                if (const Quote* found = m_book.quotes.find(quote))
+                    own.push_back(found);
+                std::erase_if(alone, [quote](const Quote* one) { return one->id == quote; });
+            }
+            addSection(group.label, own);
+        }
+        addSection(tr("On their own"), alone);
+    }
+
+    [[nodiscard]] QString peopleIn(const Picture& picture) const
+    {
+        QStringList people;
+        for (const ChildId id : picture.people.children) {
+            if (const Child* child = m_book.children.find(id))
+                people << displayName(*child);
+        }
+        return !picture.people.lookedAt ? tr("not looked at yet")
+            : people.isEmpty()          ? tr("nobody to recognise")
+                                        : people.join(QStringLiteral(", "));
+    }
+
+    void addPictures(PictureKind kind)
+    {
+        for (const Picture* picture : picturesOf(m_book, m_experience.id)) {
+            const DrawerItem item{DrawerItem::Kind::Picture, picture->id.number()};
+            const auto& seen = picture->people.children;
+            const bool child = !m_filter.child.isValid()
+                || std::find(seen.begin(), seen.end(), m_filter.child) != seen.end();
+            if (picture->kind != kind || !child || !wanted(item, picture->stars))
+                continue;
+            const QString who = peopleIn(*picture);
+            if (matches(picture->caption + QLatin1Char(' ') + picture->fileName + QLatin1Char(' ')
+                    + who))
+                m_rows.push_back({DrawerRow::What::Picture,
+                    item,
+                    picture->caption.isEmpty() ? picture->fileName : picture->caption,
+                    who,
+                    picture->stars});
+        }
+        if (!m_rows.empty())
+            return;
+        addSentence(kind == PictureKind::Photo
+                ? tr("No photos here. Drop some on the panel, or gather a folder in the Book menu.")
+                : tr("No work here. Scanned drawings come in with the photos."));
+    }
+
+    void addText(const DrawerItem& item, const QString& text, const QString& second)
+    {
+        if (matches(text + QLatin1Char(' ') + second))
+            m_rows.push_back({DrawerRow::What::Text,
+                item,
+                text.isEmpty() ? tr("Empty, to be written on the panel") : text.simplified(),
+                second,
+                0});
+    }
+
+    void addNotes()
+    {
+        const auto note = [this](PieceKind kind, const QString& text) {
+            addText({DrawerItem::Kind::Note, std::int64_t(kind)}, text, wordFor(kind));
+        };
+        note(PieceKind::Title, m_experience.title);
+        note(PieceKind::Question, {});
+        note(PieceKind::Context, m_experience.context);
+        note(PieceKind::Label, {});
+        note(PieceKind::Interpretation, m_experience.interpretation);
+        note(PieceKind::NextStep, m_experience.nextSteps);
+        note(PieceKind::Invitation, {});
+        note(PieceKind::Credits, m_experience.credits);
+        const std::size_t before = m_rows.size();
+        for (const auto& [id, seen] : m_book.observations.rows()) {
+            if (seen.experience == m_experience.id
+                && (!m_filter.child.isValid()
+                    || std::find(seen.children.begin(), seen.children.end(), m_filter.child)
+                        != seen.children.end()))
+                addText({DrawerItem::Kind::Observation, id.number()}, seen.words, whoIn(seen));
+        }
+        if (m_rows.size() > before)
+            m_rows.insert(m_rows.begin() + std::ptrdiff_t(before),
+                {DrawerRow::What::Section,
+                    {},
+                    tr("What you saw"),
+                    QString::number(m_rows.size() - before),
+                    0});
+    }
+
+    [[nodiscard]] QString whoIn(const Observation& seen) const
+    {
+        QStringList people;
+        for (const ChildId id : seen.children) {
+            if (const Child* child = m_book.children.find(id))
+                people << displayName(*child);
+        }
+        return people.isEmpty() ? tr("Observation") : people.join(QStringLiteral(", "));
+    }
+
+    const Book& m_book;
+    const Experience& m_experience;
+    const DrawerFilter& m_filter;
+    const WhereUsed& m_used;
+    QString m_search;
+    std::vector<DrawerRow> m_rows;
+};
+
+} // namespace
+
+WhereUsed::WhereUsed(const Book& book, DisplayId display)
+{
+    for (const auto& [id, piece] : book.pieces.rows()) {
+        const Panel* panel = book.panels.find(piece.panel);
+        const Display* on = panel != nullptr ? book.displays.find(panel->display) : nullptr;
+        if (on == nullptr)
+            continue;
+        const bool here = on->id == display;
+        const QString where =
+            here ? tr("on panel %1").arg(panel->number) : tr("on %1").arg(on->name);
+        // What hangs on the display one is at counts more than what hangs elsewhere.
+        const auto keep = [&](std::map<std::int64_t, QString>& uses, std::int64_t number) {
+            if (number > 0 && (here || uses.find(number) == uses.end()))
+                uses[number] = where;
+        };
+        keep(m_quotes, piece.quote.number());
+        keep(m_pictures, piece.picture.number());
+    }
+}
+
+QString WhereUsed::operator()(const DrawerItem& item) const
+{
+    const auto& uses = item.kind == DrawerItem::Kind::Quote ? m_quotes : m_pictures;
+    if (item.kind != DrawerItem::Kind::Quote && item.kind != DrawerItem::Kind::Picture)
+        return {};
+    const auto at = uses.find(item.id);
+    return at != uses.end() ? at->second : QString();
+}
+
+std::vector<DrawerRow> drawerRows(const Book& book,
+    const Experience& experience,
+    const DrawerFilter& filter,
+    const WhereUsed& used)
+{
+    return RowMaker(book, experience, filter, used).make();
+}
+
+std::vector<Prompt> promptsOf(const Book& book, const Experience& experience)
+{
+    const PromptSet* set = book.promptSets.find(experience.promptSet);
+    return set != nullptr ? set->prompts : defaultPromptSet().prompts;
+}
+
+} // namespace wainscot::ui
