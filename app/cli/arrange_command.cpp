@@ -100,7 +100,14 @@ Answer answerFor(const ArrangeOutcome& outcome)
         {QStringLiteral("arrangement"), places}};
     for (std::size_t i = 0; i < outcome.refused; ++i)
         answer.notes.append(outcome.leftOut[i].why);
-    if (const std::size_t rest = outcome.leftOut.size() - outcome.refused; rest > 0) {
+    std::size_t rest = outcome.leftOut.size() - outcome.refused;
+    for (const LeftOut& left : outcome.leftOut) {
+        if (left.what != QLatin1String("child"))
+            continue;
+        answer.notes.append(left.why);
+        --rest;
+    }
+    if (rest > 0) {
         answer.notes.append(
             QStringLiteral("%1 more quotes and pictures found no room; --json lists them.")
                 .arg(rest));

@@ -2,6 +2,7 @@
 
 #include "app/jobs/draft.h"
 #include "app/jobs/proposal.h"
+#include "core/voice/participation.h"
 
 #include <algorithm>
 
@@ -11,6 +12,8 @@ namespace {
 
 constexpr int kMomentsOnAPanel = 4;
 constexpr int kMostPanels = 20;
+constexpr int kMostAttempts = 4;
+constexpr int kTighterPercent = 85;
 
 // A sheet up to A3 holds one drawing and its words well (ISO 216: 297 x 420 mm).
 constexpr double kDrawingSheetMm2 = 297.0 * 420.0 * 1.05;
@@ -85,21 +88,120 @@ std::optional<Error> faultIn(const ArrangeJob& job)
     return std::nullopt;
 }
 
-std::vector<PanelDraft> draftsFor(
-    const Material& material, int panels, const std::vector<Piece>& pinned)
+struct Drafts {
+    std::vector<PanelDraft> panels;
+    std::set<QuoteId> quotes; // chosen to be on them
+    std::int64_t missingCm2 = 0;
+};
+
+Drafts draftsFor(
+    const Material& material, int panels, const std::vector<Piece>& pinned, const QuoteRoom& room)
 {
-    std::vector<PanelDraft> drafts;
+    Drafts drafts;
     if (material.display.plan == QLatin1String("drawing")) {
-        drafts = draftDrawings(material, selectDrawings(material, panels));
+        drafts.panels = draftDrawings(material, selectDrawings(material, panels));
     } else {
         const auto placed = std::count_if(pinned.begin(), pinned.end(), [](const Piece& piece) {
             return piece.kind == PieceKind::Quote;
         });
         const int moments = std::max(1, panels * kMomentsOnAPanel - static_cast<int>(placed));
-        drafts = draftDays(material, selectDays(material, moments, panels), panels);
+        const Selection selection = selectDays(material, moments, panels, room);
+        drafts.missingCm2 = selection.missingCm2;
+        for (const Moment& moment : selection.moments)
+            drafts.quotes.insert(moment.quote->id);
+        drafts.panels = draftDays(material, selection, panels);
     }
-    withoutPinned(drafts, pinned);
+    withoutPinned(drafts.panels, pinned);
     return drafts;
+}
+
+std::vector<Piece> piecesOf(const ArrangeOutcome& outcome)
+{
+    std::vector<Piece> pieces;
+    for (const ArrangedPiece& one : outcome.pieces)
+        pieces.push_back(one.piece);
+    return pieces;
+}
+
+std::size_t childrenHeard(const Material& material, const ArrangeOutcome& outcome)
+{
+    std::set<ChildId> heard;
+    for (const ArrangedPiece& one : outcome.pieces)
+        heard.merge(voicesIn(*material.book, one.piece));
+    return heard.size();
+}
+
+// Whether chosen words were given up because the room had been taken too large.
+bool wordsWereDropped(const Drafts& drafts, const ArrangeOutcome& outcome)
+{
+    std::set<QuoteId> left = drafts.quotes;
+    for (const ArrangedPiece& one : outcome.pieces)
+        left.erase(one.piece.quote);
+    return !left.empty();
+}
+
+std::optional<Error> nothingToShow(
+    const Material& material, const Drafts& drafts, const std::vector<Piece>& pinned)
+{
+    const bool nothing = material.quotes.empty() && material.photos.empty()
+        && material.works.empty() && pinned.empty();
+    if (!drafts.panels.empty() && !nothing)
+        return std::nullopt;
+    return Error{ErrorCode::Refused,
+        QStringLiteral("\"%1\"").arg(material.experience.title),
+        nothing ? QStringLiteral("nothing of it may be shown to this audience")
+                : QStringLiteral("it has no drawing with its maker's words that may be shown")};
+}
+
+using Arranged = Result<std::variant<ArrangeOutcome, ArrangeFailure>>;
+
+// One attempt with the words that fit a room; `dropped`: the arrangement had to give some up.
+Arranged attempt(const Material& material, const Drafts& drafts, const JobRun& run, bool& dropped)
+{
+    Proposal proposal(*material.book, material.display, run);
+    proposal.setDrafts(drafts.panels);
+    Arranged arranged = proposal.arrange(material);
+    if (!arranged || !std::holds_alternative<ArrangeOutcome>(*arranged))
+        return arranged;
+    auto& outcome = std::get<ArrangeOutcome>(*arranged);
+    dropped = wordsWereDropped(drafts, outcome);
+    if (material.display.plan == QLatin1String("drawing"))
+        return arranged; // one drawing on a panel: nobody else is meant to be on it
+    for (const LeftOut& child : childrenUnheard(material, piecesOf(outcome), drafts.missingCm2))
+        outcome.leftOut.push_back(child);
+    return arranged;
+}
+
+// The room for words is estimated; while words have to be given up it is taken smaller and chosen
+// for again, and of all attempts the one counts in which most children are heard.
+Arranged arrangeInRoom(const Material& material,
+    int panels,
+    const std::vector<Piece>& pinned,
+    QuoteRoom room,
+    const JobRun& run)
+{
+    std::optional<ArrangeOutcome> best;
+    for (int count = 0; count < kMostAttempts; ++count) {
+        const Drafts drafts = draftsFor(material, panels, pinned, room);
+        if (const auto fault = nothingToShow(material, drafts, pinned))
+            return *fault;
+        bool dropped = false;
+        Arranged arranged = attempt(material, drafts, run, dropped);
+        if (!arranged)
+            return arranged;
+        if (!std::holds_alternative<ArrangeOutcome>(*arranged)) {
+            if (!best)
+                return arranged;
+            break;
+        }
+        auto& outcome = std::get<ArrangeOutcome>(*arranged);
+        if (!best || childrenHeard(material, outcome) > childrenHeard(material, *best))
+            best = std::move(outcome);
+        if (!dropped)
+            break;
+        room.roomCm2 = room.roomCm2 * kTighterPercent / 100;
+    }
+    return std::variant<ArrangeOutcome, ArrangeFailure>(std::move(*best));
 }
 
 } // namespace
@@ -116,25 +218,14 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
             QStringLiteral("this book has no experience of that title")};
     }
     const Display* known = displayByName(book, display);
-    Proposal proposal(book, displayFor(*this, known, *told), run);
+    const Proposal proposal(book, displayFor(*this, known, *told), run);
     const PermissionRules rules(book, proposal.display(), run.today);
     Material material = materialFor(book, *told, proposal.display(), rules, proposal.pinned());
     material.display.plan = choosePlan(*this, known, material);
     setLook(*this, material.display, known == nullptr);
-    proposal.setDisplay(material.display);
-
-    const std::vector<PanelDraft> drafts = draftsFor(material, panels, proposal.pinned());
-    const bool nothing = material.quotes.empty() && material.photos.empty()
-        && material.works.empty() && proposal.pinned().empty();
-    if (drafts.empty() || nothing) {
-        return Error{ErrorCode::Refused,
-            QStringLiteral("\"%1\"").arg(told->title),
-            drafts.empty() && !nothing
-                ? QStringLiteral("it has no drawing with its maker's words that may be shown")
-                : QStringLiteral("nothing of it may be shown to this audience")};
-    }
-    proposal.setDrafts(drafts);
-    return proposal.arrange(material);
+    const bool isDrawing = material.display.plan == QLatin1String("drawing");
+    const QuoteRoom room = isDrawing ? QuoteRoom() : quoteRoom(material, rules, panels);
+    return arrangeInRoom(material, panels, proposal.pinned(), room, run);
 }
 
 } // namespace wainscot

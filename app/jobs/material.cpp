@@ -1,5 +1,7 @@
 #include "app/jobs/material.h"
 
+#include "core/voice/participation.h"
+
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -7,13 +9,6 @@
 namespace wainscot {
 
 namespace {
-
-std::set<QString> wordSet(const QString& text)
-{
-    static const QRegularExpression between(QStringLiteral("[^\\p{L}\\p{N}'\\x{2019}]+"));
-    const QStringList words = text.toCaseFolded().split(between, Qt::SkipEmptyParts);
-    return {words.begin(), words.end()};
-}
 
 LeftOut refusedQuote(const Quote& quote, const QString& why)
 {
@@ -27,10 +22,20 @@ LeftOut refusedPicture(const Picture& picture, const QString& why)
 
 } // namespace
 
+std::set<QString> wordSet(const QString& text)
+{
+    static const QRegularExpression between(QStringLiteral("[^\\p{L}\\p{N}'\\x{2019}]+"));
+    const QStringList words = text.toCaseFolded().split(between, Qt::SkipEmptyParts);
+    return {words.begin(), words.end()};
+}
+
 double likeness(const QString& a, const QString& b)
 {
-    const std::set<QString> one = wordSet(a);
-    const std::set<QString> other = wordSet(b);
+    return likeness(wordSet(a), wordSet(b));
+}
+
+double likeness(const std::set<QString>& one, const std::set<QString>& other)
+{
     if (one.empty() || other.empty())
         return 0;
     std::size_t shared = 0;
@@ -72,6 +77,7 @@ Material materialFor(const Book& book,
     for (const Piece& piece : pinned) {
         placedQuotes.insert(piece.quote);
         placedPictures.insert(piece.picture);
+        material.heard.merge(voicesIn(book, piece));
     }
     for (const Quote* quote : quotesOf(book, experience.id)) {
         if (placedQuotes.count(quote->id) > 0)

@@ -17,6 +17,7 @@ struct Material {
     std::vector<const Picture*> photos; // cleared, by time taken
     std::vector<const Picture*> works; // cleared, by id
     std::vector<LeftOut> refused;
+    std::set<ChildId> heard; // whose words or work stand on the display already
 
     [[nodiscard]] std::optional<QDate> dayOf(const Quote& quote) const;
     [[nodiscard]] std::optional<QDate> dayOf(const Picture& picture) const;
@@ -32,5 +33,7 @@ struct Material {
 
 // How much two tellings share: common words over all words, 0..1 (Jaccard index of word sets).
 [[nodiscard]] double likeness(const QString& a, const QString& b);
+[[nodiscard]] std::set<QString> wordSet(const QString& text); // in folded letters
+[[nodiscard]] double likeness(const std::set<QString>& one, const std::set<QString>& other);
 
 } // namespace wainscot

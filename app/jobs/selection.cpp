@@ -8,141 +8,27 @@ namespace wainscot {
 
 namespace {
 
-constexpr double kSaysTheSame = 0.6; // likeness from which two tellings repeat each other
-
-// At the usual column a quote of this many letters sets in three to five lines.
-constexpr int kLeastLetters = 18;
-constexpr int kMostLetters = 90;
-constexpr int kLongLetters = 150;
-
-int lengthClass(const QString& words)
-{
-    const auto letters = words.simplified().size();
-    if (letters >= kLeastLetters && letters <= kMostLetters)
-        return 0;
-    return letters <= kLongLetters ? 1 : 2;
-}
-
 class DaySelector {
 public:
     explicit DaySelector(const Material& material)
         : m_material(material)
     {
-        for (const Quote* quote : material.quotes)
-            m_quotesOfDay[material.dayOf(*quote)].push_back(quote);
     }
 
-    Selection select(int moments, int panels)
+    Selection select(int moments, int panels, const QuoteRoom& room)
     {
         Selection selection;
         selection.leads = chooseLeads(panels);
-        selection.moments = momentsByDay(moments);
-        // Days with few tellings choose first, so that they are not left with none.
-        std::vector<Moment*> order;
-        for (Moment& moment : selection.moments)
-            order.push_back(&moment);
-        std::stable_sort(order.begin(), order.end(), [&](const Moment* a, const Moment* b) {
-            return m_quotesOfDay[a->day].size() < m_quotesOfDay[b->day].size();
-        });
-        for (Moment* moment : order)
-            chooseQuote(*moment);
-        std::erase_if(
-            selection.moments, [](const Moment& moment) { return moment.quote == nullptr; });
-        for (Moment& moment : selection.moments)
-            choosePicture(moment);
+        const VoiceChoice voices = chooseVoices(m_material, moments, room);
+        selection.missingCm2 = voices.missingCm2;
+        for (const Quote* quote : voices.quotes) {
+            selection.moments.push_back({m_material.dayOf(*quote), {}, quote, nullptr});
+            choosePicture(selection.moments.back());
+        }
         return selection;
     }
 
 private:
-    // How many moments each day gets: one each, then more where most was said.
-    std::vector<Moment> momentsByDay(int moments)
-    {
-        std::vector<std::optional<QDate>> days;
-        for (const auto& [day, quotes] : m_quotesOfDay)
-            days.push_back(day);
-        while (static_cast<int>(days.size()) > moments)
-            days.erase(quietestDay(days));
-        std::map<std::optional<QDate>, int> share;
-        for (const auto& day : days)
-            share[day] = 1;
-        for (int left = moments - static_cast<int>(days.size()); left > 0; --left) {
-            const auto fullest =
-                std::max_element(days.begin(), days.end(), [&](const auto& a, const auto& b) {
-                    return unusedPerMoment(a, share) < unusedPerMoment(b, share);
-                });
-            // A child may speak twice where the room is there and nobody is left unheard for it.
-            if (fullest == days.end()
-                || static_cast<int>(m_quotesOfDay[*fullest].size()) <= share[*fullest])
-                break;
-            ++share[*fullest];
-        }
-        std::vector<Moment> result;
-        for (const auto& day : days) {
-            for (int i = 0; i < share[day]; ++i)
-                result.push_back({day, {}, nullptr, nullptr});
-        }
-        return result;
-    }
-
-    // The first and the last day tell the beginning and the end, so they stay.
-    std::vector<std::optional<QDate>>::iterator quietestDay(std::vector<std::optional<QDate>>& days)
-    {
-        if (days.size() <= 2)
-            return std::prev(days.end());
-        return std::min_element(
-            std::next(days.begin()), std::prev(days.end()), [&](const auto& a, const auto& b) {
-                return m_quotesOfDay[a].size() < m_quotesOfDay[b].size();
-            });
-    }
-
-    double unusedPerMoment(
-        const std::optional<QDate>& day, const std::map<std::optional<QDate>, int>& share)
-    {
-        std::set<ChildId> children;
-        for (const Quote* quote : m_quotesOfDay[day])
-            children.insert(quote->child);
-        return static_cast<double>(children.size()) / (share.at(day) + 1);
-    }
-
-    bool repeatsChosen(const Quote& quote) const
-    {
-        return std::any_of(m_chosen.begin(), m_chosen.end(), [&](const Quote* chosen) {
-            return likeness(chosen->words, quote.words) >= kSaysTheSame;
-        });
-    }
-
-    bool hasOwnPicture(const Quote& quote, const std::optional<QDate>& day) const
-    {
-        return std::any_of(
-            m_material.photos.begin(), m_material.photos.end(), [&](const Picture* photo) {
-                return m_used.count(photo->id) == 0 && m_material.dayOf(*photo) == day
-                    && shows(*photo, quote.child);
-            });
-    }
-
-    void chooseQuote(Moment& moment)
-    {
-        const auto cost = [&](const Quote* quote) {
-            return std::tuple(m_timesHeard[quote->child],
-                repeatsChosen(*quote),
-                -quote->stars,
-                lengthClass(quote->words),
-                m_timesAsked[quote->prompt],
-                !hasOwnPicture(*quote, moment.day),
-                quote->id);
-        };
-        for (const Quote* quote : m_quotesOfDay[moment.day]) {
-            const bool taken = std::find(m_chosen.begin(), m_chosen.end(), quote) != m_chosen.end();
-            if (!taken && (moment.quote == nullptr || cost(quote) < cost(moment.quote)))
-                moment.quote = quote;
-        }
-        if (moment.quote == nullptr)
-            return;
-        m_chosen.push_back(moment.quote);
-        ++m_timesHeard[moment.quote->child];
-        ++m_timesAsked[moment.quote->prompt];
-    }
-
     static bool shows(const Picture& picture, ChildId child)
     {
         const auto& people = picture.people.children;
@@ -251,19 +137,15 @@ private:
     }
 
     const Material& m_material;
-    std::map<std::optional<QDate>, std::vector<const Quote*>> m_quotesOfDay;
-    std::vector<const Quote*> m_chosen;
-    std::map<ChildId, int> m_timesHeard;
-    std::map<QString, int> m_timesAsked;
     std::set<PictureId> m_used;
     bool m_workShown = false;
 };
 
 } // namespace
 
-Selection selectDays(const Material& material, int moments, int panels)
+Selection selectDays(const Material& material, int moments, int panels, const QuoteRoom& room)
 {
-    return DaySelector(material).select(moments, panels);
+    return DaySelector(material).select(moments, panels, room);
 }
 
 std::vector<DrawingChoice> selectDrawings(const Material& material, int count)

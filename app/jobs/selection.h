@@ -1,8 +1,8 @@
-// Which words and pictures come onto a display. Simple and fair: no child twice before every other
-// child once, no two tellings that say the same, pictures of the same day, in the order of time.
+// Which words and pictures come onto a display: the words chosen exactly (voices.h), pictures of
+// the same day beside them, in the order of time.
 #pragma once
 
-#include "app/jobs/material.h"
+#include "app/jobs/voices.h"
 
 #include <QString>
 
@@ -21,10 +21,12 @@ struct Moment {
 struct Selection {
     std::vector<const Picture*> leads; // the dominant picture of each panel; may be fewer
     std::vector<Moment> moments; // in the order of time
+    std::int64_t missingCm2 = 0; // more room that would let every child speak; 0 = none
 };
 
 // At most `moments` moments, and a picture to lead each of `panels` panels.
-[[nodiscard]] Selection selectDays(const Material& material, int moments, int panels);
+[[nodiscard]] Selection selectDays(
+    const Material& material, int moments, int panels, const QuoteRoom& room = {});
 
 // A drawing with its maker's words about it.
 struct DrawingChoice {

@@ -21,7 +21,7 @@ struct Row {
     ChildId child;
     int group = 0;
     std::vector<std::size_t> candidates;
-    Amount weight = 1; // of leaving it out, among claims of the same kind
+    Amount weight = 0; // of leaving it out
 };
 
 class WallSelector {
@@ -100,13 +100,12 @@ private:
     {
         std::vector<Row> rows;
         for (const ChildId child : m_problem.children) {
-            Row row{Claim::Child, child, 0, voicesOf(child), 1};
+            Row row{Claim::Child, child, 0, voicesOf(child), 0};
             if (row.candidates.empty())
                 m_set.unheard.push_back({child, WhyUnheard::NoVoice, 0});
             else
                 rows.push_back(row);
         }
-        weighChildren(rows);
         for (const bool words : {true, false}) {
             std::map<int, std::vector<std::size_t>> groups;
             for (std::size_t at = 0; at < m_problem.candidates.size(); ++at) {
@@ -132,19 +131,6 @@ private:
                 own.push_back(at);
         }
         return own;
-    }
-
-    // One child more always outweighs which; of as many, those whose best piece is worth more.
-    void weighChildren(std::vector<Row>& rows) const
-    {
-        Amount all = 1;
-        for (Row& row : rows) {
-            for (const std::size_t at : row.candidates)
-                row.weight = std::max(row.weight, m_problem.candidates[at].worth);
-            all += row.weight;
-        }
-        for (Row& row : rows)
-            row.weight += all;
     }
 
     // The candidates as items of a programme with these rows.
@@ -192,29 +178,41 @@ private:
     }
 
     // Reduces the rows to what fits the room: as many children as possible, with them as many
-    // groups' words, then pictures. Answers the rows that went.
+    // groups' words, then pictures, then the most worth. Answers the rows that went.
     std::vector<Row> keepWhatFits(std::vector<Row>& rows, Amount room)
     {
-        std::vector<Row> kept;
+        weigh(rows);
         std::vector<Row> gone;
-        for (const Claim claim : {Claim::Child, Claim::GroupWords, Claim::GroupPicture}) {
-            const std::size_t firm = kept.size();
-            std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept), [&](const Row& row) {
-                return row.claim == claim;
-            });
-            dropRows(kept, leftOut(kept, firm, room), gone);
-        }
-        rows = std::move(kept);
+        dropRows(rows, leftOut(rows, room), gone);
         return gone;
     }
 
-    // The rows from `firm` on that are better left uncovered. A stand-in that takes no room and
-    // costs the row's weight covers each of them.
-    std::set<std::size_t> leftOut(const std::vector<Row>& rows, std::size_t firm, Amount room)
+    // A row of one kind outweighs all rows of the next kind and everything pieces are worth.
+    void weigh(std::vector<Row>& rows) const
     {
-        std::vector<cover::Item> items = itemsFor(rows, [](const Candidate&) { return Amount(0); });
+        Amount weight = 1;
+        for (const Candidate& one : m_problem.candidates)
+            weight += one.worth;
+        for (const Claim claim : {Claim::GroupPicture, Claim::GroupWords, Claim::Child}) {
+            Amount number = 1;
+            for (Row& row : rows) {
+                if (row.claim == claim) {
+                    row.weight = weight;
+                    ++number;
+                }
+            }
+            weight *= number;
+        }
+    }
+
+    // The rows that are better left uncovered. A stand-in that takes no room and costs the row's
+    // weight covers each of them.
+    std::set<std::size_t> leftOut(const std::vector<Row>& rows, Amount room)
+    {
+        std::vector<cover::Item> items =
+            itemsFor(rows, [](const Candidate& one) { return one.worth; });
         const std::size_t pieces = items.size();
-        for (std::size_t row = firm; row < rows.size(); ++row)
+        for (std::size_t row = 0; row < rows.size(); ++row)
             items.push_back({-rows[row].weight, 0, {static_cast<int>(row)}, -1});
         const cover::Answer answer = solved(items, rows, room, m_lastKept, m_limits);
         std::set<std::size_t> left;
@@ -223,7 +221,7 @@ private:
         for (const int item : chosen) {
             const auto at = static_cast<std::size_t>(item);
             if (at >= pieces)
-                left.insert(firm + at - pieces);
+                left.insert(at - pieces);
             else
                 m_lastKept.push_back(item);
         }

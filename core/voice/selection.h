@@ -76,9 +76,8 @@ struct SelectedSet {
 
 // The set of most worth that fits the room, with for each of `children` at least one piece of their
 // own voice, for each group at least one quote and one picture if it has any, and of each burst at
-// most one. Where that cannot be: as many children as possible (of as many, those whose best piece
-// is worth more), then as many groups with words, then with pictures, then the most worth with
-// these. Who is left unheard is said with the reason.
+// most one. Where that cannot be: as many children as possible, then as many groups with words,
+// then with pictures, then the most worth. Who is left unheard is said with the reason.
 [[nodiscard]] SelectedSet selectForWall(
     const SelectionProblem& problem, const SelectionLimits& limits = {});
 

@@ -6,6 +6,8 @@
 
 #include <gmock/gmock.h>
 
+#include <map>
+
 namespace wainscot {
 namespace {
 
@@ -196,6 +198,74 @@ TEST(ArrangeJob, AvoidsTellingTheSameTwice)
     ASSERT_EQ(selection.moments.size(), 2U);
     EXPECT_NE(selection.moments[1].quote->id, same);
     EXPECT_EQ(selection.moments[1].quote->id, other);
+}
+
+TEST(ArrangeJob, SaysWhichChildIsNotHeardAndWhy)
+{
+    Puddle puddle = fourDays();
+    const ChildId ines = puddle.child("Ines Roth", Permissions());
+    puddle.said(ines, 3, "It went to sleep under the stones.");
+    const ChildId sven = puddle.child("Sven Dahl", Permissions::all());
+    const ChildId noor = puddle.child("Noor Haddad", Permissions::all());
+    puddle.said(noor, 3, "The worms drank it all in the night.");
+    const ArrangeOutcome outcome = puddle.arranged(hallway());
+    std::map<std::int64_t, std::string> why;
+    for (const LeftOut& left : outcome.leftOut) {
+        if (left.what == QLatin1String("child"))
+            why[left.id] = left.why.toStdString();
+    }
+    EXPECT_THAT(why[ines.number()], HasSubstr("none of the words may be shown"));
+    EXPECT_THAT(why[sven.number()], HasSubstr("no words have been gathered"));
+    // Five children with words, four places: one of them has no room, and it says how much more.
+    ASSERT_EQ(why.size(), 3U);
+    for (const auto& [id, sentence] : why) {
+        if (id != ines.number() && id != sven.number()) {
+            EXPECT_THAT(sentence, HasSubstr("no room"));
+            EXPECT_THAT(sentence, HasSubstr("square centimetres"));
+        }
+    }
+}
+
+TEST(ArrangeJob, LetsAChildSpeakWhoHasSeldomBeenOnAWall)
+{
+    Puddle puddle;
+    const ChildId mei = puddle.child("Mei", Permissions::all());
+    const ChildId kofi = puddle.child("Kofi", Permissions::all());
+    const QuoteId first = puddle.said(mei, 3, "The sun drank the whole puddle up.");
+    const QuoteId other = puddle.said(kofi, 3, "It hides in the drain until it rains.");
+    Material material;
+    material.book = &puddle.book;
+    material.quotes = {puddle.book.quotes.find(first), puddle.book.quotes.find(other)};
+    ASSERT_EQ(selectDays(material, 1, 1).moments.size(), 1U);
+    const QuoteId heard = selectDays(material, 1, 1).moments.front().quote->id;
+    puddle.hang(puddle.display(Audience::Families), heard);
+    EXPECT_NE(selectDays(material, 1, 1).moments.front().quote->id, heard);
+}
+
+TEST(ArrangeJob, GivesTheTeachersGroupsAVoiceEach)
+{
+    Puddle puddle;
+    const ChildId mei = puddle.child("Mei", Permissions::all());
+    const ChildId kofi = puddle.child("Kofi", Permissions::all());
+    const QuoteId sun = puddle.said(mei, 3, "The sun drank the whole puddle up.", 3);
+    const QuoteId drain = puddle.said(mei, 3, "It hides in the drain until it rains.");
+    const QuoteId also = puddle.said(kofi, 4, "A big sun, with a straw in it.", 3);
+    for (const std::vector<QuoteId>& quotes : {std::vector{sun, also}, std::vector{drain}}) {
+        Group group;
+        group.id = puddle.book.groups.newId();
+        group.experience = puddle.experience;
+        group.quotes = quotes;
+        puddle.book.groups.put(group);
+    }
+    Material material;
+    material.book = &puddle.book;
+    material.experience = *puddle.book.experiences.find(puddle.experience);
+    for (const auto& [id, quote] : puddle.book.quotes.rows())
+        material.quotes.push_back(&quote);
+    const Selection selection = selectDays(material, 2, 1);
+    ASSERT_EQ(selection.moments.size(), 2U);
+    EXPECT_EQ(selection.moments[0].quote->id, drain) << "both children and both groups";
+    EXPECT_EQ(selection.moments[1].quote->id, also);
 }
 
 TEST(Likeness, ComparesWordsAndNothingElse)

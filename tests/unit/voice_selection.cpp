@@ -91,7 +91,7 @@ TEST(Selection, SaysForWhomThereIsNoRoomAndHowMuchIsMissing)
 {
     const SelectionProblem problem{{words(1, kMei, 300, 60),
                                        words(2, kKofi, 9000, 90),
-                                       words(3, kKofi, 300, 70),
+                                       words(3, kKofi, 400, 70),
                                        words(4, kJuno, 1000, 50)},
         {kMei, kKofi, kJuno},
         120};
@@ -100,7 +100,7 @@ TEST(Selection, SaysForWhomThereIsNoRoomAndHowMuchIsMissing)
     EXPECT_EQ(set.missingCm2, 60);
     ASSERT_EQ(set.unheard.size(), 1U);
     EXPECT_EQ(set.unheard.front().why, WhyUnheard::NoRoom);
-    EXPECT_EQ(set.unheard.front().child, kMei) << "of two out of three, those worth more";
+    EXPECT_EQ(set.unheard.front().child, kMei) << "of two out of three, what is worth more";
     EXPECT_EQ(set.unheard.front().leastCm2, 60);
     EXPECT_TRUE(set.proven);
     EXPECT_THAT(set.chosen, ElementsAre(3, 4));
