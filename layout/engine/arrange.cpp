@@ -15,7 +15,7 @@ Outcome arrange(const Request& request, const TextMeasurer& text)
             return *found;
         }
     }
-    Outcome outcome = solve(request, freeSystems(request.page.columns), memo);
+    Outcome outcome = solve(request, freeSystems(request.page.columns), memo, Effort::Mend);
     if (auto* found = std::get_if<Arrangement>(&outcome))
         found->droppedWishes = std::move(dropped);
     return outcome;

@@ -20,24 +20,34 @@ inline constexpr Cost kNever = Cost(1) << 28; // "cannot be"; two of them still 
 
 // All in cost units. Areas are shares of the page between its margins.
 struct Weights {
-    double crop = 40; // (1 - keep)^2
+    double crop = 200; // (1 - keep)^2
     double white = 30; // white beside or under a picture, inside its cell
-    double textWhite = 9; // white under and beside text: the style likes it
-    double pool = 0.35; // per squared row of white beyond what a reader takes for planned
-    double ragged = 3; // a photo that does not reach its column's edge
-    double size = 3; // ln(area / aimed-at area)^2
-    double rank = 30; // ln^2 of a picture too large beside, or too small as, the dominant one
+    double textWhite = 14; // white under and beside text: the style likes it
+    double pool = 0.5; // per squared row of white beyond what a reader takes for planned
+    double side = 0.012; // by row, per squared column of white beyond two beside words
+    double ragged = 2; // a photo that does not reach its column's edge
+    double size = 4; // ln(area / aimed-at area)^2
+    double rank = 80; // ln^2 of a dominant picture too small to dominate
     double measure = 22; // ln(characters / limit)^2
     double captionLines = 0.6; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
     double cut = 0.25; // a vertical cut; half a unit more on an odd column
     double sideBySideStacks = 4; // two stacks side by side read ambiguously
     double foot = 4; // the page's foot left white, as share of its height
+    double footPool = 8; // the same, squared: pages of one display are equally full
+    double noVoice = 6; // a page with words of adults and none of children
+    double tint = 30; // share of the panel on a pale ground
+    double tone = 0; // the panel's area covered by pictures, as share
     double empty = 10; // a planned empty cell, as share of the page
     double page = 1.5;
     double stay = 3; // moving an item that has a previous place
-    double edge = 2; // each left edge beyond what the style allows
-    double inversion = 1; // each pair that a row-first reader meets the wrong way round
+    // Of finished pages:
+    double edge = 5; // each left edge beyond what the style allows
+    double hole = 2; // each rectangle of white inside the page; as much again for 60 cells
+    double lean = 25; // what covers the quarters, standard deviation beyond a tenth
+    double ink = 300; // share of ink beyond a sixth, and of untouched paper missing to a half
+    double rival = 6; // a picture that comes too near to the dominant one's size
+    double inversion = 3; // each pair that a row-first reader meets the wrong way round
 };
 
 } // namespace wainscot::engine

@@ -10,6 +10,7 @@ namespace {
 constexpr double kSmallestPictureGutters = 4; // no picture side below four gutters
 constexpr double kLeastPpiShare = 0.55; // a picture may shrink in its cell down to this share
 constexpr int kCaptionLines = 2; // more read as running text
+constexpr double kQuietRows = 2; // of white under words; more begins to look like a hole
 constexpr double kTouch = 1e-6; // mm; lengths closer than this are the same
 
 double square(double x)
@@ -59,10 +60,12 @@ const TextSpec& TextMemo::spec(ItemId item)
     return at->second;
 }
 
-LeafTable::LeafTable(const PageSpec& page, std::vector<Piece> pieces, TextMemo& text)
+LeafTable::LeafTable(
+    const PageSpec& page, std::vector<Piece> pieces, TextMemo& text, const Weights& weights)
     : m_page(page)
     , m_pieces(std::move(pieces))
     , m_text(text)
+    , m_weights(weights)
     , m_usable(page.width(page.columns).value() * page.height(page.rows).value())
 {
     const auto side = std::size_t(page.columns) + 1;
@@ -129,9 +132,18 @@ void LeafTable::fitText(const Piece& piece, double width, int h, LeafFit& out)
     const bool display = piece.item.kind == Kind::Title || piece.item.kind == Kind::Label;
     const double side = std::max(0.0, width - used) * out.textHeight * (display ? 0.25 : 1);
     add(out.cost.white, m_weights.textWhite * (slack * width + side) / m_usable);
-    const double pool = slack / unit - 4;
+    if (piece.spec.tinted) {
+        const double panel = m_page.size.width.value() * m_page.size.height.value();
+        add(out.cost.white, m_weights.tint * out.textWidth * out.textHeight / panel);
+    }
+    const double pool = slack / unit - kQuietRows;
     if (pool > 0)
         add(out.cost.white, m_weights.pool * square(pool) * width / m_page.width(3).value() / 3);
+    // Wide white beside words adds up to a hole, however few lines each of them has.
+    const double column = (m_page.width(1) + m_page.gutter).value();
+    const double aside = (width - used) / column - 2;
+    if (aside > 0)
+        add(out.cost.white, m_weights.side * square(aside) * h);
     const double meanChar = piece.spec.meanChar.value();
     const double padding = piece.spec.tinted ? 2 * kTintPadding * unit : 0;
     const double chars = meanChar > 0 ? (out.textWidth - padding) / meanChar : 0;
@@ -174,6 +186,13 @@ void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out
         hh *= shrink;
         out.ppi = m_page.minPpi;
     }
+    const double ceiling = piece.ceilingMm2;
+    if (ceiling > 0 && w * hh > ceiling) { // smaller in its cell rather than a rival
+        const double shrink = std::sqrt(ceiling / (w * hh));
+        w *= shrink;
+        hh *= shrink;
+        out.ppi /= shrink;
+    }
     out.possible = true;
     out.pictureWidth = w;
     out.pictureHeight = hh;
@@ -187,10 +206,12 @@ void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out
         add(out.cost.alignment, m_weights.ragged);
     if (piece.targetMm2 > 0) {
         const double off = steadyLog(area / piece.targetMm2);
-        add(out.cost.size, m_weights.size * square(off) * (off < 0 ? 1.35 : 1));
+        add(out.cost.size, m_weights.size * square(off));
     }
-    if (piece.ceilingMm2 > 0 && area > piece.ceilingMm2)
-        add(out.cost.size, 0.5 + m_weights.rank * square(steadyLog(area / piece.ceilingMm2)));
+    if (m_weights.tone > 0) {
+        const double panel = m_page.size.width.value() * m_page.size.height.value();
+        add(out.cost.size, m_weights.tone * area / panel * (piece.isSample() ? 0.3 : 1));
+    }
     if (piece.floorMm2 > 0 && area < piece.floorMm2)
         add(out.cost.size, 0.5 + m_weights.rank * square(steadyLog(area / piece.floorMm2)));
 }

@@ -42,11 +42,16 @@ private:
 // The costs of a sequence of pieces on one page format, computed where asked for.
 class LeafTable {
 public:
-    LeafTable(const PageSpec& page, std::vector<Piece> pieces, TextMemo& text);
+    LeafTable(const PageSpec& page,
+        std::vector<Piece> pieces,
+        TextMemo& text,
+        const Weights& weights = {});
 
     [[nodiscard]] int size() const { return int(m_pieces.size()); }
     [[nodiscard]] const PageSpec& page() const { return m_page; }
     [[nodiscard]] const Weights& weights() const { return m_weights; }
+    [[nodiscard]] const std::vector<Piece>& pieces() const { return m_pieces; }
+    [[nodiscard]] TextMemo& text() { return m_text; }
     [[nodiscard]] const Piece& piece(int i) const { return m_pieces[std::size_t(i)]; }
 
     // Costs of piece `i` in columns x .. x+w-1 for every height 0..rows; kNever where impossible.

@@ -18,6 +18,19 @@ bool reachesFoot(LeafTable& leaves, int first, int last)
     return false;
 }
 
+bool noChildSpeaks(LeafTable& leaves, int first, int last)
+{
+    bool adult = false;
+    for (int i = first; i < last; ++i) {
+        const Kind kind = leaves.piece(i).item.kind;
+        if (kind == Kind::Quote || kind == Kind::Work)
+            return false;
+        adult = adult || kind == Kind::Context || kind == Kind::Interpretation
+            || kind == Kind::NextStep;
+    }
+    return adult;
+}
+
 // Costs of single pages, asked for once each.
 class PageCosts {
 public:
@@ -89,6 +102,13 @@ PageCost pageCost(const RunTable& table, LeafTable& leaves, int first, int last)
         if (filled + white < best.cost)
             best = {filled + white, h};
     }
+    if (best.cost >= kNever)
+        return best;
+    // Which breaks are best, not how the page is filled: pages of one display are equally full, and
+    // on each of them children speak.
+    const double empty = double(rows - best.height) / rows;
+    best.cost += toCost(leaves.weights().footPool * empty * empty);
+    best.cost += noChildSpeaks(leaves, first, last) ? toCost(leaves.weights().noVoice) : 0;
     return best;
 }
 

@@ -1,6 +1,8 @@
 #include "layout/engine/solve.h"
 
+#include "layout/engine/faults.h"
 #include "layout/engine/finish.h"
+#include "layout/engine/mend.h"
 #include "layout/engine/obstacles.h"
 #include "layout/engine/reading.h"
 #include "layout/engine/search.h"
@@ -13,9 +15,6 @@
 namespace wainscot::engine {
 
 namespace {
-
-constexpr int kLandscapeEdges = 6;
-constexpr int kPortraitEdges = 5;
 
 bool cancelled(const Request& request)
 {
@@ -39,20 +38,15 @@ ColumnSystem withPinEdges(ColumnSystem system, const std::vector<Pin>& pins, int
     return out;
 }
 
-// What the geometry does not price: too many left edges, pairs met the wrong way round.
-double scoreOf(const Arrangement& arrangement, const PageSpec& page)
+// What sums over pieces do not price: faults of whole pages (unknown where pins stand on them),
+// pairs met the wrong way round.
+double scoreOf(const Arrangement& arrangement, LeafTable& leaves, bool pinned)
 {
-    const Weights weights;
-    const bool landscape = page.size.width >= page.size.height;
+    const Weights& weights = leaves.weights();
     double score = double(arrangement.cost.total()) / kUnit;
-    for (int p = 0; p < arrangement.pages; ++p) {
-        std::vector<GridRect> cells;
-        for (const Placement& one : arrangement.items)
-            if (one.at.page == p)
-                cells.push_back(one.at);
-        const int allowed = landscape ? kLandscapeEdges : kPortraitEdges;
-        score += weights.edge * std::max(0, leftEdges(cells) - allowed);
-    }
+    for (int p = 0; p < arrangement.pages && !pinned; ++p)
+        score += priceOf(
+            faultsOf(arrangement, p, leaves.pieces(), leaves.page(), leaves.text()), weights);
     return score + weights.inversion * arrangement.orderInversions;
 }
 
@@ -92,16 +86,17 @@ Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& lea
     }
     arrangement.cost.white += Cost(found.pages.size()) * toCost(leaves.weights().page);
     arrangement.orderInversions = inversionsOf(arrangement, job.pieces);
-    out.score = scoreOf(arrangement, page);
+    out.score = scoreOf(arrangement, leaves, !job.pins.empty());
     return out;
 }
 
-namespace {
-
-Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
+Candidate solveSystems(const Job& job,
+    const std::vector<ColumnSystem>& systems,
+    TextMemo& text,
+    const Weights& weights)
 {
     Candidate best;
-    LeafTable leaves(job.request.page, job.pieces, text);
+    LeafTable leaves(job.request.page, job.pieces, text, weights);
     std::vector<Cost> costs(systems.size(), kNever);
     for (std::size_t k = 0; k < systems.size(); ++k) {
         if (cancelled(job.request))
@@ -118,9 +113,22 @@ Candidate tryAll(const Job& job, const std::vector<ColumnSystem>& systems, TextM
     return best;
 }
 
+namespace {
+
+bool mayMend(const Job& job, Effort effort)
+{
+    return effort == Effort::Mend && job.pins.empty()
+        && std::none_of(job.pieces.begin(), job.pieces.end(), [](const Piece& piece) {
+               return piece.item.previous.has_value();
+           });
+}
+
 // Page by page, with sizes shared out on that page and one dominant picture.
-void refine(
-    const Job& job, Candidate& whole, const std::vector<ColumnSystem>& systems, TextMemo& text)
+void refine(const Job& job,
+    Candidate& whole,
+    const std::vector<ColumnSystem>& systems,
+    TextMemo& text,
+    Effort effort)
 {
     Arrangement out;
     out.pages = whole.arrangement.pages;
@@ -136,7 +144,9 @@ void refine(
                 one.pins.push_back(pin);
             }
         setTargets(one.pieces, job.request.page, 1, text);
-        Candidate page = tryAll(one, systems, text);
+        Candidate page = solveSystems(one, systems, text, {});
+        if (mayMend(one, effort))
+            page = mended(std::move(page), one, systems, text);
         if (!page.possible)
             return; // the first pass stands
         for (Placement& place : page.arrangement.items) {
@@ -177,7 +187,8 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
         arrangement.pages = std::max(arrangement.pages, one.at.page + 1);
 }
 
-Outcome solve(const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text)
+Outcome solve(
+    const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text, Effort effort)
 {
     Job job{request, {}, {}, request.pages};
     std::vector<Item> flowing;
@@ -199,13 +210,14 @@ Outcome solve(const Request& request, const std::vector<ColumnSystem>& systems, 
         return *impossible;
     const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
     setTargets(job.pieces, request.page, wanted, text);
-    Candidate best = tryAll(job, systems, text);
+    Candidate best =
+        wanted == 1 ? bestPage(job, systems, text) : solveSystems(job, systems, text, {});
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};
     if (!best.possible)
         return tooMuch(job, text);
     if (wanted != 1 || best.arrangement.pages != 1)
-        refine(job, best, systems, text);
+        refine(job, best, systems, text, effort);
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};
     addPinned(request, text, best.arrangement);

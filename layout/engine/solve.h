@@ -7,9 +7,18 @@
 
 namespace wainscot::engine {
 
-// The cheapest arrangement over the column systems; earlier systems win ties.
-[[nodiscard]] Outcome solve(
-    const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text);
+// How often a page is tried.
+enum class Effort {
+    Once, // the cheapest one
+    Mend, // again with other sizes and prices while the finished page has faults; see mend.h
+};
+
+// The best arrangement over the column systems; earlier systems win ties. What a hand has placed,
+// or where things were, is never traded for fewer faults.
+[[nodiscard]] Outcome solve(const Request& request,
+    const std::vector<ColumnSystem>& systems,
+    TextMemo& text,
+    Effort effort = Effort::Once);
 
 // One column system's answer.
 struct Candidate {
@@ -19,6 +28,12 @@ struct Candidate {
     bool possible = false;
     Cost cost = kNever; // of its pages before they are finished
 };
+
+// The best over the column systems by prices and by what the finished page is like.
+[[nodiscard]] Candidate solveSystems(const Job& job,
+    const std::vector<ColumnSystem>& systems,
+    TextMemo& text,
+    const Weights& weights);
 
 // The best of one column system. `leaves` holds the job's pieces; pages of the cost `ceiling` are
 // known to exist.

@@ -1,5 +1,7 @@
 #include "layout/engine/targets.h"
 
+#include "layout/engine/faults.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,9 +11,10 @@ namespace {
 
 // Shares of the panel (style: a dominant picture has 10-23 % among many pieces, 35 % alone).
 constexpr double kDominantMost = 0.20;
-constexpr double kAloneMost = 0.33;
+constexpr double kAloneMost = 0.30;
 constexpr double kOtherMost = 0.075;
-constexpr double kDominance = 2.0; // the dominant picture is at least so many times the next
+constexpr double kPicturesMost = 0.27; // all together: what ink allows at the usual tone
+constexpr double kLeadMost = 1.25; // times its target; more would be to fill space
 constexpr double kDominantWeight = 3.2;
 constexpr double kUsed = 0.90; // of the room; the rest is gaps and white
 constexpr double kPictureShare = 0.065; // of a page, comfortable
@@ -88,30 +91,31 @@ int pagesWanted(const std::vector<Piece>& pieces, const PageSpec& page, TextMemo
     return std::max(1, int(std::lround((texts + wanted * panelArea(page)) / usable + 0.05)));
 }
 
-int dominantOf(const std::vector<Piece>& pieces)
+int dominantOf(const std::vector<Piece>& pieces, int rank)
 {
-    int best = -1;
-    double bestScore = -1;
+    std::vector<std::pair<double, int>> scores;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const Piece& piece = pieces[i];
         if (!piece.isPicture())
             continue;
+        if (piece.item.importance >= 3 && rank > 0)
+            return -1; // somebody has chosen
         const SizePx size = piece.item.picture->size;
         const double pixels = std::min(1.0, double(size.width) * size.height / 8e6);
-        double score = (piece.isSample() ? 0.4 : 1) * (size.width >= size.height ? 1.3 : 1) * pixels
-            * (1 - 0.02 * double(i)); // early, wide and sharp
-        score += 10 * piece.item.importance;
-        if (score > bestScore) {
-            bestScore = score;
-            best = int(i);
-        }
+        const double score = (piece.isSample() ? 0.4 : 1) * (size.width >= size.height ? 1.3 : 1)
+                * pixels * (1 - 0.02 * double(i)) // early, wide and sharp
+            + 10 * piece.item.importance;
+        scores.emplace_back(-score, int(i));
     }
-    return best;
+    std::sort(scores.begin(), scores.end());
+    return std::size_t(rank) < scores.size() ? scores[std::size_t(rank)].second : -1;
 }
 
-void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text)
+void setTargets(
+    std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text, int leader)
 {
-    const int dominant = pages == 1 ? dominantOf(pieces) : -1;
+    const int likeliest = leader >= 0 ? leader : dominantOf(pieces);
+    const int dominant = pages == 1 ? likeliest : -1;
     double weights = 0;
     int pictures = 0;
     for (std::size_t i = 0; i < pieces.size(); ++i)
@@ -127,6 +131,10 @@ void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, Tex
         std::max(panel * 0.012, roomFor(pieces, page, pages, text) / std::max(1.0, weights));
     const double most = panel * (pictures == 1 ? kAloneMost : kDominantMost);
     double lead = std::min(share * kDominantWeight, most);
+    const double together =
+        lead + (weights - kDominantWeight) * std::min(share, panel * kOtherMost);
+    const double held = std::min(1.0, panel * kPicturesMost * pages / std::max(1.0, together));
+    lead *= pictures > 1 ? held : 1;
     if (dominant >= 0 && pieces[std::size_t(dominant)].item.wish.area > 0)
         lead = panel * pieces[std::size_t(dominant)].item.wish.area;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -135,7 +143,7 @@ void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, Tex
             continue;
         const bool leads = dominant < 0 ? piece.item.importance >= 3 : int(i) == dominant;
         piece.targetMm2 =
-            leads ? lead : std::min({share * weightOf(piece, false), panel * kOtherMost});
+            leads ? lead : held * std::min(share * weightOf(piece, false), panel * kOtherMost);
         if (piece.item.wish.area > 0)
             piece.targetMm2 = panel * piece.item.wish.area;
         piece.floorMm2 = 0;
@@ -144,7 +152,8 @@ void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, Tex
             continue;
         // The dominant picture may be a little smaller than aimed at, the others stay under half.
         const double floor = lead * 0.8;
-        (leads ? piece.floorMm2 : piece.ceilingMm2) = leads ? floor : floor / (kDominance * 1.02);
+        piece.floorMm2 = leads ? floor : 0;
+        piece.ceilingMm2 = leads ? lead * kLeadMost : floor / (kDominance * 1.02);
         if (!leads)
             piece.targetMm2 = std::min(piece.targetMm2, piece.ceilingMm2 * 0.85);
     }

@@ -14,9 +14,12 @@ namespace wainscot::engine {
 
 // Shares the room that the texts leave on `pages` pages among the pictures. On one page one picture
 // becomes the dominant one when none is marked, and the others stay below half its size.
-void setTargets(std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text);
+// `leader`: the one that dominates; -1 = the likeliest.
+void setTargets(
+    std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text, int leader = -1);
 
-// The dominant picture's place in `pieces`; -1 = there is no picture.
-[[nodiscard]] int dominantOf(const std::vector<Piece>& pieces);
+// The place in `pieces` of the picture that should dominate, or of a further one by rank; -1 =
+// there is none, or somebody has marked another.
+[[nodiscard]] int dominantOf(const std::vector<Piece>& pieces, int rank = 0);
 
 } // namespace wainscot::engine

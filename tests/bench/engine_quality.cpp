@@ -167,6 +167,28 @@ void printDocument(const Document& document, const std::array<Judged, 3>& judged
         if (!judged[0].quality.passed(test.number))
             std::printf(" %d", test.number);
     std::printf("\n");
+    for (std::size_t page = 0; page < judged[0].quality.pages.size(); ++page) {
+        const PageQuality& one = judged[0].quality.pages[page];
+        std::printf(
+            "    page %zu: ink %.3f tint %.3f white %.2f%s dominant %.2f (%.2f of the page) "
+            "imbalance %.2f edges %d "
+            "holes %d long captions %d misses",
+            page + 1,
+            one.coverage,
+            one.tint,
+            one.white,
+            one.marginsClear ? "" : " margin crossed",
+            one.dominance,
+            one.lead,
+            one.imbalance,
+            one.leftEdges,
+            one.holes,
+            one.longCaptions);
+        for (const StyleTest& test : styleTests())
+            if (!one.passed.at(test.number))
+                std::printf(" %d", test.number);
+        std::printf("\n");
+    }
     std::fflush(stdout);
 }
 

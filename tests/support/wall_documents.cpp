@@ -122,7 +122,7 @@ private:
     Piece& add(PieceKind kind, int group)
     {
         Piece piece;
-        piece.id = PieceId(std::int64_t(m_out.pieces.size()) + 1);
+        piece.id = PieceId(++m_lastPiece);
         piece.panel = m_out.panel.id;
         piece.kind = kind;
         piece.group = group;
@@ -234,12 +234,25 @@ private:
     // What the adult makes of it, as far as the children keep the larger share of the words.
     void addAdults()
     {
-        const auto fits = [this](const QString& text) {
-            return m_adultWords + wordsIn(text) <= 1.3 * m_childWords;
+        if (m_adultWords > 1.3 * m_childWords) {
+            m_adultWords = 0;
+            std::erase_if(
+                m_out.pieces, [](const Piece& piece) { return piece.kind == PieceKind::Context; });
+        }
+        // A word on a pale ground takes about 1370 mm2 at 1.5 m; the style allows 8 % of the panel.
+        const Display& display = m_out.display;
+        const double metres = display.readingDistance.value() / 1000;
+        const double area = display.panelSize.width.value() * display.panelSize.height.value();
+        const int room = int(0.075 * area / (1370 * metres * metres / 2.25));
+        int tinted = 0;
+        const auto fits = [&](const QString& text) {
+            const int words = wordsIn(text);
+            return m_adultWords + words <= 1.3 * m_childWords && tinted + words <= room;
         };
         const QString meaning = m_texts.draw(QStringLiteral("interpretation"), m_dice);
         if (fits(meaning)) {
             m_adultWords += wordsIn(meaning);
+            tinted += wordsIn(meaning);
             Piece& piece = add(PieceKind::Interpretation, 0);
             piece.text = meaning;
             piece.heading = QStringLiteral("What we make of it");
@@ -259,6 +272,7 @@ private:
     Document m_out;
     int m_adultWords = 0;
     int m_childWords = 0;
+    std::int64_t m_lastPiece = 0;
 };
 
 } // namespace

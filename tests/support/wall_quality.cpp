@@ -79,6 +79,8 @@ private:
             m_out.belowPpi += picture.ppi() < least * 0.995 ? 1 : 0;
         }
         std::sort(areas.rbegin(), areas.rend());
+        const SizeMm panel = m_sheet.style().grid.panel;
+        m_out.lead = areas.empty() ? 0 : areas[0] / (panel.width.value() * panel.height.value());
         m_out.dominance = areas.size() < 2 ? 0 : areas[0] / areas[1];
         for (const ClearedPiece& piece : m_facts.pieces)
             m_out.longCaptions +=
@@ -107,7 +109,7 @@ private:
         const Touched touched = touchedBy(m_facts, m_boxes);
         m_out.white = 1 - touched.paper;
         m_out.coverage = touched.ink;
-        m_tint = touched.tint;
+        m_out.tint = touched.tint;
         for (const char* rule : {"place.past_cell", "place.overlap", "place.outside"})
             m_out.textPastCell += clean({rule}) ? 0 : 1;
     }
@@ -158,8 +160,9 @@ private:
         passed[12] = clean({"place.left_edges"});
         passed[13] = clean({"caption.distance"}) && captionsApart(m_facts, m_boxes);
         passed[14] = clean({"quote.apart"});
-        passed[15] = m_out.white >= kLeastWhite && marginsClear(m_facts);
-        passed[16] = m_out.coverage <= kMostCoverage && m_tint <= kMostTint;
+        m_out.marginsClear = marginsClear(m_facts);
+        passed[15] = m_out.white >= kLeastWhite && m_out.marginsClear;
+        passed[16] = m_out.coverage <= kMostCoverage && m_out.tint <= kMostTint;
         passed[19] = clean({"place.tint"});
         passed[20] = clean({"picture.work_whole", "picture.mat"});
         passed[21] = clean({"picture.must_stay"});
@@ -178,7 +181,6 @@ private:
     std::vector<Box> m_boxes;
     std::set<QString> m_rules;
     PageQuality m_out;
-    double m_tint = 0;
 };
 
 // A group stands on one page, and no stranger inside its rectangle.

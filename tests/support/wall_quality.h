@@ -38,6 +38,9 @@ struct PageQuality {
     double imbalance = 0; // standard deviation of the quarters' ink, as share of a quarter
     double white = 0; // share of the paper that nothing touches
     double coverage = 0; // mean ink
+    bool marginsClear = true;
+    double tint = 0; // share of the page on a pale ground, mats aside
+    double lead = 0; // share of the page that the largest picture has
 };
 
 struct Quality {
