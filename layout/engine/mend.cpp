@@ -124,7 +124,7 @@ Candidate mended(
             const int leader = dominantOf(other.pieces, attempt.leader);
             if (leader < 0)
                 continue;
-            setTargets(other.pieces, job.request.page, 1, text, leader);
+            setTargets(other.pieces, job.request.page, 1, text, {leader, 0});
         }
         resize(other.pieces, attempt);
         Candidate one = solveSystems(other, systems, text, weightsFor(attempt));

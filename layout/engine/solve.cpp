@@ -115,6 +115,16 @@ Candidate solveSystems(const Job& job,
 
 namespace {
 
+// A marked picture that a hand has placed leads its page.
+Leader pinnedLeader(const Request& request, int page)
+{
+    Leader out;
+    for (const Item& item : request.items)
+        if (item.pinned && item.pinned->page == page && item.picture && item.importance >= 3)
+            out.pinnedMm2 = request.page.cell(*item.pinned).areaMm2();
+    return out;
+}
+
 bool mayMend(const Job& job, Effort effort)
 {
     return effort == Effort::Mend && job.pins.empty()
@@ -143,7 +153,7 @@ void refine(const Job& job,
                 pin.at.page = 0;
                 one.pins.push_back(pin);
             }
-        setTargets(one.pieces, job.request.page, 1, text);
+        setTargets(one.pieces, job.request.page, 1, text, pinnedLeader(job.request, p));
         Candidate page = solveSystems(one, systems, text, {});
         if (mayMend(one, effort))
             page = mended(std::move(page), one, systems, text);
@@ -209,9 +219,10 @@ Outcome solve(
     if (const auto impossible = impossibleItem(job, text))
         return *impossible;
     const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
-    setTargets(job.pieces, request.page, wanted, text);
-    Candidate best =
-        wanted == 1 ? bestPage(job, systems, text) : solveSystems(job, systems, text, {});
+    setTargets(job.pieces, request.page, wanted, text, pinnedLeader(request, 0));
+    Candidate best = solveSystems(job, systems, text, {});
+    if (wanted == 1 && mayMend(job, effort))
+        best = mended(std::move(best), job, systems, text);
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};
     if (!best.possible)

@@ -111,11 +111,15 @@ int dominantOf(const std::vector<Piece>& pieces, int rank)
     return std::size_t(rank) < scores.size() ? scores[std::size_t(rank)].second : -1;
 }
 
-void setTargets(
-    std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text, int leader)
+void setTargets(std::vector<Piece>& pieces,
+    const PageSpec& page,
+    int pages,
+    TextMemo& text,
+    const Leader& leader)
 {
-    const int likeliest = leader >= 0 ? leader : dominantOf(pieces);
-    const int dominant = pages == 1 ? likeliest : -1;
+    const int likeliest = leader.piece >= 0 ? leader.piece : dominantOf(pieces);
+    const bool led = leader.pinnedMm2 > 0;
+    const int dominant = pages == 1 && !led ? likeliest : -1;
     double weights = 0;
     int pictures = 0;
     for (std::size_t i = 0; i < pieces.size(); ++i)
@@ -147,7 +151,7 @@ void setTargets(
         if (piece.item.wish.area > 0)
             piece.targetMm2 = panel * piece.item.wish.area;
         piece.floorMm2 = 0;
-        piece.ceilingMm2 = 0;
+        piece.ceilingMm2 = led ? leader.pinnedMm2 / kDominance : 0;
         if (dominant < 0 || pictures == 1)
             continue;
         // The dominant picture may be a little smaller than aimed at, the others stay under half.

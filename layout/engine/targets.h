@@ -12,11 +12,19 @@ namespace wainscot::engine {
 [[nodiscard]] int pagesWanted(
     const std::vector<Piece>& pieces, const PageSpec& page, TextMemo& text);
 
+// Which picture the others stay below.
+struct Leader {
+    int piece = -1; // -1 = the likeliest
+    double pinnedMm2 = 0; // area of one that stands already; > 0 = it leads, none of the pieces
+};
+
 // Shares the room that the texts leave on `pages` pages among the pictures. On one page one picture
 // becomes the dominant one when none is marked, and the others stay below half its size.
-// `leader`: the one that dominates; -1 = the likeliest.
-void setTargets(
-    std::vector<Piece>& pieces, const PageSpec& page, int pages, TextMemo& text, int leader = -1);
+void setTargets(std::vector<Piece>& pieces,
+    const PageSpec& page,
+    int pages,
+    TextMemo& text,
+    const Leader& leader = {});
 
 // The place in `pieces` of the picture that should dominate, or of a further one by rank; -1 =
 // there is none, or somebody has marked another.
