@@ -29,6 +29,7 @@ struct Weights {
     double size = 4; // ln(area / aimed-at area)^2
     double rank = 80; // ln^2 of a dominant picture too small to dominate
     double measure = 22; // ln(characters / limit)^2
+    double titleLines = 3; // squared lines of a title beyond three
     double captionLines = 0.6; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
     double cut = 0.25; // a vertical cut; half a unit more on an odd column
@@ -38,7 +39,7 @@ struct Weights {
     double noVoice = 6; // a page with words of adults and none of children
     double tint = 30; // share of the panel on a pale ground
     double tone = 0; // the panel's area covered by pictures, as share
-    double empty = 10; // a planned empty cell, as share of the page
+    double empty = 15; // a planned empty cell, as share of the page
     double page = 1.5;
     double stay = 3; // moving an item that has a previous place
     // Of finished pages:

@@ -10,6 +10,7 @@ namespace {
 constexpr double kSmallestPictureGutters = 4; // no picture side below four gutters
 constexpr double kLeastPpiShare = 0.55; // a picture may shrink in its cell down to this share
 constexpr int kCaptionLines = 2; // more read as running text
+constexpr int kTitleLines = 3;
 constexpr double kQuietRows = 2; // of white under words; more begins to look like a hole
 constexpr double kTouch = 1e-6; // mm; lengths closer than this are the same
 
@@ -139,6 +140,8 @@ void LeafTable::fitText(const Piece& piece, double width, int h, LeafFit& out)
     const double pool = slack / unit - kQuietRows;
     if (pool > 0)
         add(out.cost.white, m_weights.pool * square(pool) * width / m_page.width(3).value() / 3);
+    if (piece.item.kind == Kind::Title && text.lines > kTitleLines)
+        add(out.cost.measure, m_weights.titleLines * square(text.lines - kTitleLines));
     // Wide white beside words adds up to a hole, however few lines each of them has.
     const double column = (m_page.width(1) + m_page.gutter).value();
     const double aside = (width - used) / column - 2;
