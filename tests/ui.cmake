@@ -15,6 +15,8 @@ wainscot_test(ui_views gui SOURCES gui/ui_views.cpp LINK ui_at_work)
 wainscot_test(ui_undo property SOURCES property/ui_undo.cpp LINK ui_at_work)
 wainscot_test(ui_window gui SOURCES gui/ui_window.cpp LINK ui_at_work)
 
-# Measured by hand: CPU of a drag against a full repaint.
+# Measured by hand: CPU of a drag against a full repaint, and of opening a book of many photos.
 add_executable(bench_drag bench/ui_drag_bench.cpp)
 target_link_libraries(bench_drag PRIVATE app_ui Qt6::Test)
+add_executable(bench_open bench/ui_open_bench.cpp)
+target_link_libraries(bench_open PRIVATE app_ui Qt6::Test)

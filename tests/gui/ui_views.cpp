@@ -3,13 +3,13 @@
 #include <QDialog>
 #include <QNativeGestureEvent>
 #include <QPointingDevice>
-#include <QSettings>
 #include <QTimer>
 #include <QWheelEvent>
 
 #include <gmock/gmock.h>
 
 #include "app/ui/canvas/screen_size.h"
+#include "app/ui/kit/settings.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {
@@ -75,7 +75,7 @@ TEST(Views, RulersAreShownAndKeptAndCountInches)
     const QColor wall = at.canvas().grab().toImage().pixelColor(300, 4);
     at.compose().actions().rulers->trigger();
     EXPECT_NE(at.canvas().grab().toImage().pixelColor(300, 4), wall);
-    EXPECT_TRUE(QSettings().value(QStringLiteral("rulers")).toBool());
+    EXPECT_TRUE(ProgramSettings().value(QStringLiteral("rulers")).toBool());
     const QImage millimetres = at.canvas().grab().toImage();
     at.compose().actions().inches->trigger();
     EXPECT_NE(at.canvas().grab().toImage(), millimetres);

@@ -183,6 +183,7 @@ void Canvas::setRulers(bool shown, bool inches)
     m_rulers = shown;
     m_inches = inches;
     dropStaticLayer();
+    Q_EMIT rulersChanged();
 }
 
 void Canvas::viewMoved()

@@ -94,6 +94,7 @@ public:
     [[nodiscard]] QRectF panelRect() const; // px
     [[nodiscard]] QRectF pieceRect(PieceId id) const; // px, as shown now
     void setRulers(bool shown, bool inches);
+    [[nodiscard]] bool hasRulers() const { return m_rulers; }
 
     void setCropping(bool on); // the picture in hand moves inside its frame
     [[nodiscard]] bool isCropping() const { return m_mode == Mode::Crop; }
@@ -123,6 +124,7 @@ Q_SIGNALS:
     void rested(const wainscot::ui::Attempt& attempt); // the hand holds still
     void menuAsked(QPoint global); // what can be done with what is in hand
     void viewChanged();
+    void rulersChanged();
     void modeChanged();
 
 protected:

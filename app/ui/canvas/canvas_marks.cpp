@@ -77,16 +77,16 @@ void Canvas::paintGuides(QPainter& painter) const
             m_view.toPx(guide.along == Qt::Vertical ? PointMm{guide.at, guide.from}
                                                     : PointMm{guide.from, guide.at});
         const double length = m_view.scale() * (guide.to - guide.from).value();
-        const QSizeF size = guide.along == Qt::Vertical ? QSizeF(1, length) : QSizeF(length, 1);
-        painter.fillRect(QRectF(from, size).toAlignedRect(), kGuide);
+        const QSize size =
+            guide.along == Qt::Vertical ? QSize(1, qRound(length)) : QSize(qRound(length), 1);
+        painter.fillRect(QRect(from.toPoint(), size), kGuide);
     }
     painter.setFont(interfaceFont(0.85));
     const QFontMetrics metrics(painter.font());
     for (const Distance& distance : m_distances) {
         const QPointF from = m_view.toPx(distance.from);
         const QPointF to = m_view.toPx(distance.to);
-        painter.fillRect(
-            QRectF(from, to).toAlignedRect().adjusted(0, 0, 1, 1), QColor(138, 63, 107, 90));
+        painter.fillRect(QRect(from.toPoint(), to.toPoint()), QColor(138, 63, 107, 90));
         const QString text = lengthText(distance.length(), m_inches);
         QRect box(0, 0, metrics.horizontalAdvance(text) + 8, metrics.height());
         box.moveCenter(((from + to) / 2).toPoint());

@@ -69,6 +69,7 @@ void PictureShelf::ask(const Wanted& wanted, ProxySize size)
     if (!m_pathOf || m_asked.contains(key) || m_failed.contains(key))
         return;
     m_asked.insert(key);
+    ++m_askedSoFar;
     const PictureRecipe whole{
         m_pathOf(wanted.sha256), wanted.format, wanted.orientation, wanted.size, {}};
     const int round = m_round;

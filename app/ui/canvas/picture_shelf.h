@@ -29,6 +29,7 @@ public:
     // The whole picture in the nearest size at hand; a better one is asked for and announced.
     [[nodiscard]] ProvidedPicture picture(const ClearedPicture& picture, SizePx wanted) override;
     [[nodiscard]] QImage thumbnail(const Picture& picture);
+    [[nodiscard]] int askedSoFar() const { return m_askedSoFar; } // pictures read, for measurement
     // Waits until everything asked for is there: for tests and for printing the screen.
     void waitForAll();
 
@@ -51,6 +52,7 @@ private:
     QCache<QString, QImage> m_images; // cost in KiB
     QSet<QString> m_asked;
     QSet<QString> m_failed;
+    int m_askedSoFar = 0;
     int m_round = 0; // counts folders, so that late answers for an earlier book are dropped
     QThreadPool m_workers;
 };

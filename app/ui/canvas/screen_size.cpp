@@ -1,9 +1,9 @@
 #include "app/ui/canvas/screen_size.h"
 
 #include <QScreen>
-#include <QSettings>
 #include <QWidget>
 
+#include "app/ui/kit/settings.h"
 #include "core/base/quantity.h"
 
 namespace wainscot::ui {
@@ -21,7 +21,7 @@ QString keyFor(const QScreen& screen)
 double measured(const QWidget& widget)
 {
     const QScreen* screen = widget.screen();
-    return screen != nullptr ? QSettings().value(keyFor(*screen), 0.0).toDouble() : 0.0;
+    return screen != nullptr ? ProgramSettings().value(keyFor(*screen), 0.0).toDouble() : 0.0;
 }
 
 } // namespace
@@ -47,7 +47,7 @@ void setPixelsPerMm(const QWidget& widget, double pixels)
     const QScreen* screen = widget.screen();
     if (screen == nullptr)
         return;
-    QSettings settings;
+    ProgramSettings settings;
     if (pixels > 0)
         settings.setValue(keyFor(*screen), pixels);
     else

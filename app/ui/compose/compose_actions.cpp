@@ -5,7 +5,8 @@
 #include <QGuiApplication>
 #include <QMenu>
 #include <QMimeData>
-#include <QSettings>
+
+#include "app/ui/kit/settings.h"
 
 namespace wainscot::ui {
 
@@ -118,7 +119,7 @@ void ComposePlace::makeViewActions()
         tr("True size"), Qt::CTRL | Qt::ALT | Qt::Key_1, [this] { canvas().zoomToTrueSize(); });
     a.rulers = action(tr("Rulers"), Qt::CTRL | Qt::Key_L, [this] { setRulers(); });
     a.inches = action(tr("Inches"), Qt::CTRL | Qt::SHIFT | Qt::Key_L, [this] { setRulers(); });
-    const QSettings settings;
+    const ProgramSettings settings;
     a.rulers->setCheckable(true);
     a.rulers->setChecked(settings.value(QStringLiteral("rulers")).toBool());
     a.inches->setCheckable(true);
@@ -133,7 +134,7 @@ void ComposePlace::makeViewActions()
 
 void ComposePlace::setRulers()
 {
-    QSettings settings;
+    ProgramSettings settings;
     settings.setValue(QStringLiteral("rulers"), m_actions.rulers->isChecked());
     settings.setValue(QStringLiteral("inches"), m_actions.inches->isChecked());
     canvas().setRulers(m_actions.rulers->isChecked(), m_actions.inches->isChecked());

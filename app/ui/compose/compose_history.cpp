@@ -1,6 +1,7 @@
 // What was done to the display, as small pictures to go back to; and where a thing hangs.
 #include "app/ui/compose/compose_place.h"
 
+#include "app/ui/compose/panel_picture.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/typeset/typesetter.h"
 
@@ -9,7 +10,7 @@ namespace wainscot::ui {
 namespace {
 
 constexpr std::size_t kMostSteps = 24;
-constexpr DotsPerInch kStepResolution(18);
+constexpr int kStepWidthPx = 320;
 
 // The panel as it was, as its audience may see it today.
 QPixmap pictureOf(const Book& then, const Display& display, PanelId id, PictureProvider& pictures)
@@ -19,8 +20,7 @@ QPixmap pictureOf(const Book& then, const Display& display, PanelId id, PictureP
         return {};
     const PermissionRules rules(then, display, QDate::currentDate());
     const ClearedPanel cleared = rules.clear(*panel);
-    const auto image = toImage(typeset(cleared, styleFor(cleared)), kStepResolution, pictures);
-    return image ? QPixmap::fromImage(*image) : QPixmap();
+    return panelPicture(typeset(cleared, styleFor(cleared)), kStepWidthPx, 1.0, pictures);
 }
 
 } // namespace
@@ -37,7 +37,7 @@ void ComposePlace::showHistory()
     for (std::size_t i = 0; i < m_history.size(); ++i) {
         const QString& label = m_history[i].label;
         ways.push_back({label.isEmpty() ? tr("Before all this") : label,
-            i == 0 ? tr("as it is now") : tr("%1 steps back").arg(i),
+            i == 0 ? tr("as it is now") : counted(int(i), tr("1 step back"), tr("%1 steps back")),
             {}});
     }
     m_stage->choice().open(tr("How this display came about"),

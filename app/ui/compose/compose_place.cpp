@@ -56,6 +56,7 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     connect(&m_shelf, &PictureShelf::loaded, this, [this] {
         if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
             canvas().refreshPictures();
+        m_stage->hung().paintSoon();
     });
     connect(&m_stage->hung(), &HungPanels::chosen, this, [this](PanelId panel) {
         endWriting(true);

@@ -92,13 +92,13 @@ QLayout* Drawer::makeChips()
         return button;
     };
     m_byChild = list(&Drawer::chooseChild);
-    chips->addWidget(m_byChild);
     chips->addStretch();
     both->addLayout(chips);
     auto* second = new QHBoxLayout;
     second->setSpacing(air(0.5));
     m_question = list(&Drawer::chooseQuestion);
     m_order = list(&Drawer::chooseOrder);
+    second->addWidget(m_byChild);
     second->addWidget(m_question);
     second->addWidget(m_order);
     second->addStretch();
@@ -118,7 +118,7 @@ void Drawer::refreshHead()
     };
     const Child* child = book.children.find(m_filter.child);
     say(m_byChild,
-        child != nullptr ? displayName(*child) : tr("By child"),
+        child != nullptr ? displayName(*child) : tr("Every child"),
         child != nullptr ? tr("Only %1").arg(displayName(*child)) : tr("Only of one child"));
     QString asked = tr("Every question");
     if (m_filter.prompt && experience != nullptr) {
@@ -138,8 +138,7 @@ void Drawer::refreshHead()
     m_order->setVisible(words && !book.groups.isEmpty());
     m_notOnWall->setVisible(m_filter.kind != DrawerKind::Notes);
     m_starred->setVisible(m_filter.kind != DrawerKind::Notes);
-    const bool child1 = !book.children.isEmpty();
-    m_byChild->setVisible(child1);
+    m_byChild->setVisible(!book.children.isEmpty());
 }
 
 void Drawer::chooseChild()

@@ -148,7 +148,7 @@ private:
                 people << displayName(*child);
         }
         return !picture.people.lookedAt ? tr("not looked at yet")
-            : people.isEmpty()          ? tr("nobody to recognise")
+            : people.isEmpty()          ? tr("nobody in it")
                                         : people.join(QStringLiteral(", "));
     }
 

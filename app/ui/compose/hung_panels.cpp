@@ -8,6 +8,7 @@
 
 #include <algorithm>
 
+#include "app/ui/compose/panel_picture.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/kit/tokens.h"
 #include "app/ui/session/panel_edits.h"
@@ -146,14 +147,22 @@ void HungPanels::refresh()
         hung->setCurrent(panel.cleared.id() == m_session.panel()->id);
     }
     m_panels.back()->say(tr("New panel"), tr("after these"), shape);
-    m_toPaint = wanted;
-    m_toPaint.pop_back();
+    place();
+    paintSoon();
+}
+
+void HungPanels::paintSoon()
+{
+    m_toPaint.clear();
+    for (const HungPanel* hung : m_panels) {
+        if (hung->panel().isValid())
+            m_toPaint.push_back(hung->panel());
+    }
     // The panel on the stage is the one that changed.
     std::stable_partition(m_toPaint.begin(), m_toPaint.end(), [this](PanelId id) {
-        return id == m_session.panel()->id;
+        return m_session.panel() != nullptr && id == m_session.panel()->id;
     });
     m_paintSoon.start();
-    place();
 }
 
 void HungPanels::paintNext()
@@ -167,11 +176,7 @@ void HungPanels::paintNext()
     for (const DrawnPanel& panel : drawn->panels) {
         if (panel.cleared.id() != next || hung == nullptr)
             continue;
-        const double inches = panel.list.size.width.value() / kMmPerInch;
-        const DotsPerInch sharp(
-            std::max(6.0, hung->width() * devicePixelRatioF() / std::max(1.0, inches)));
-        if (auto image = toImage(panel.list, sharp, m_pictures))
-            hung->setPicture(QPixmap::fromImage(*image));
+        hung->setPicture(panelPicture(panel.list, hung->width(), devicePixelRatioF(), m_pictures));
     }
     if (!m_toPaint.empty())
         m_paintSoon.start();
@@ -327,14 +332,22 @@ bool HungPanels::eventFilter(QObject* watched, QEvent* event)
 void HungPanels::place()
 {
     m_area->setGeometry(rect());
-    int total = 0;
-    for (const HungPanel* panel : m_panels)
-        total += panel->heightFor(width()) + air(4);
+    const auto totalFor = [this](int wide) {
+        int total = 0;
+        for (const HungPanel* panel : m_panels)
+            total += panel->heightFor(wide) + air(4);
+        return total;
+    };
+    // All at once where that leaves them large enough to tell apart; else they scroll.
+    int wide = width();
+    while (wide > scaled(64) && totalFor(wide) + air(4) > height())
+        --wide;
+    const int total = totalFor(wide);
     m_row->resize(width(), qMax(height(), total + air(4)));
     int top = qMax(air(2), (height() - total) / 2);
     for (HungPanel* panel : m_panels) {
-        const int high = panel->heightFor(width());
-        panel->setGeometry(0, top, width(), high);
+        const int high = panel->heightFor(wide);
+        panel->setGeometry((width() - wide) / 2, top, wide, high);
         top += high + air(4);
     }
 }

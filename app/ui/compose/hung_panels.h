@@ -27,6 +27,7 @@ public:
     [[nodiscard]] PanelId panelAt(QPoint global) const;
     void showGoal(PanelId panel); // what is in the hand would go there; invalid = nowhere
     void askName(PanelId panel); // writes over its name
+    void paintSoon(); // some pictures that were loading are there now
     [[nodiscard]] HungPanel* find(PanelId panel) const;
     void paintAllNow(); // for tests and pictures of the window
 

@@ -155,11 +155,14 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
         piece.pinned ? tr("Pin out") : tr("Pin here"),
         QStringLiteral("P"));
     Button* off = addAction(PieceAction::TakeOff, Icon::TakeOff, tr("Take off"), tr("Del"));
-    buttons << swap << pin << off
-            << addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D"));
+    buttons << swap << pin << off;
     for (int i = 0; i < buttons.size(); ++i)
         grid->addWidget(buttons.at(i), i / 2, i % 2);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
     m_column->addLayout(grid);
+    m_column->addWidget(
+        addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
     if (isWritable(piece.kind)) {
         m_column->addWidget(addAction(PieceAction::Write,
             Icon::Words,
@@ -220,7 +223,8 @@ void Note::showSeveral(const PieceIds& ids)
         new Label(tr("%1 pieces in your hand").arg(ids.size()), 1.08, QFont::DemiBold));
     if (const Piece* first = m_desk.piece(ids.front())) {
         m_column->addWidget(
-            new Label(tr("The others come to the first: %1.").arg(wordFor(first->kind)),
+            new Label(tr("Into one line with the first (%1), or the same room between them.")
+                          .arg(wordFor(first->kind)),
                 0.92,
                 QFont::Normal,
                 true));
@@ -234,14 +238,14 @@ void Note::showSeveral(const PieceIds& ids)
         Icon icon;
         QString text;
         QString key;
-    } all[] = {{PieceAction::AlignLeft, Icon::AlignLeft, tr("Left edges"), QStringLiteral("L")},
-        {PieceAction::AlignTop, Icon::AlignTop, tr("Top edges"), QStringLiteral("T")},
-        {PieceAction::AlignCentre, Icon::AlignCentre, tr("Centres"), QStringLiteral("E")},
-        {PieceAction::AlignMiddle, Icon::AlignMiddle, tr("Middles"), QStringLiteral("M")},
-        {PieceAction::AlignRight, Icon::AlignRight, tr("Right edges"), QStringLiteral("R")},
-        {PieceAction::AlignFoot, Icon::AlignFoot, tr("Feet"), QStringLiteral("F")},
-        {PieceAction::SpreadAcross, Icon::SpreadAcross, tr("Even across"), QStringLiteral("H")},
-        {PieceAction::SpreadDown, Icon::SpreadDown, tr("Even down"), QStringLiteral("V")},
+    } all[] = {{PieceAction::AlignLeft, Icon::AlignLeft, tr("Left"), QStringLiteral("L")},
+        {PieceAction::AlignTop, Icon::AlignTop, tr("Top"), QStringLiteral("T")},
+        {PieceAction::AlignCentre, Icon::AlignCentre, tr("Centre"), QStringLiteral("E")},
+        {PieceAction::AlignMiddle, Icon::AlignMiddle, tr("Middle"), QStringLiteral("M")},
+        {PieceAction::AlignRight, Icon::AlignRight, tr("Right"), QStringLiteral("R")},
+        {PieceAction::AlignFoot, Icon::AlignFoot, tr("Foot"), QStringLiteral("F")},
+        {PieceAction::SpreadAcross, Icon::SpreadAcross, tr("Across"), QStringLiteral("H")},
+        {PieceAction::SpreadDown, Icon::SpreadDown, tr("Down"), QStringLiteral("V")},
         {PieceAction::Pin, Icon::Pin, tr("Pin here"), QStringLiteral("P")},
         {PieceAction::TakeOff, Icon::TakeOff, tr("Take off"), tr("Del")}};
     int at = 0;
@@ -249,10 +253,18 @@ void Note::showSeveral(const PieceIds& ids)
         Button* button = addAction(one.action, one.icon, one.text, one.key);
         const bool spreads =
             one.action == PieceAction::SpreadAcross || one.action == PieceAction::SpreadDown;
+        const bool lines =
+            !spreads && one.action != PieceAction::Pin && one.action != PieceAction::TakeOff;
         button->setEnabled(!spreads || ids.size() > 2);
+        if (lines)
+            button->setAccessibleName(tr("Bring into line: %1").arg(one.text));
+        else if (spreads)
+            button->setAccessibleName(tr("The same room between: %1").arg(one.text));
         grid->addWidget(button, at / 2, at % 2);
         ++at;
     }
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
     m_column->addLayout(grid);
     m_column->addWidget(
         addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
@@ -289,7 +301,8 @@ void Note::showMoves(const QStringList& moves)
     if (moves.isEmpty())
         said << tr("Nothing else moves.");
     said << tr("Nothing leaves the panel.");
-    showTrial(m_trialHeading, said.join(QLatin1Char('\n')));
+    const QString heading = m_trialHeading; // the note starts anew
+    showTrial(heading, said.join(QLatin1Char('\n')));
 }
 
 } // namespace wainscot::ui

@@ -66,6 +66,7 @@ void DrawerEntry::setForbidden(const QString& mark, const QString& why)
 void DrawerEntry::setStarred(bool starred)
 {
     m_isStarred = starred;
+    updateGeometry();
     sayName();
 }
 
@@ -189,8 +190,13 @@ int Slip::heightForWidth(int width) const
     const QRect text =
         QFontMetrics(wordsFont())
             .boundingRect(
-                QRect(0, 0, width - hangingRoom() - air(2), 10000), Qt::TextWordWrap, m_words);
+                QRect(0, 0, width - hangingRoom() - endRoom(), 10000), Qt::TextWordWrap, m_words);
     return text.height() + QFontMetrics(interfaceFont(0.85)).height() + air(3.5);
+}
+
+int Slip::endRoom() const
+{
+    return isStarred() ? scaled(16) + air(1) : air(2);
 }
 
 QSize Slip::sizeHint() const
@@ -225,7 +231,7 @@ void Slip::paintEvent(QPaintEvent* /*event*/)
     const int footHeight = QFontMetrics(interfaceFont(0.85)).height();
     const QRect words(hangingRoom(),
         air(1.5),
-        width() - hangingRoom() - air(2),
+        width() - hangingRoom() - endRoom(),
         height() - air(2.5) - footHeight);
     painter.setFont(wordsFont());
     painter.setPen(isForbidden() ? t.quiet : t.ink);

@@ -66,6 +66,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] int endRoom() const; // beside the words; a star needs its own
     QString m_words;
     QString m_who;
 };

@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QStyle>
 
+#include "app/ui/canvas/ruler.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
@@ -57,6 +58,7 @@ Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* p
     , m_choice(new PanelChoice(this))
 {
     connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
+    connect(m_canvas, &Canvas::rulersChanged, this, &Stage::place);
     m_note->hide();
     m_thread->hide();
     setEmpty(true);
@@ -92,7 +94,8 @@ void Stage::place()
     const SizeMm size = m_canvas->content().list.size;
     const double shape = size.isEmpty() ? 1.4 : size.width / size.height;
     const int noteWidth = scaled(272);
-    double panelHeight = height() - 2 * margin;
+    const int ruler = m_canvas->hasRulers() ? scaled(kRulerPx) : 0;
+    double panelHeight = height() - 2 * margin - ruler;
     double panelWidth = panelHeight * shape;
     const int most = scaled(width() > 1500 ? 190 : 132);
     const double free = width() - panelWidth - noteWidth - air(7) - air(9) - 2 * margin;
@@ -111,8 +114,8 @@ void Stage::place()
         return QStyle::visualRect(layoutDirection(), rect(), r);
     };
     const int left = int((width() - total) / 2);
-    m_canvas->setFitRoom(
-        visual(QRect(left, int((height() - panelHeight) / 2), int(panelWidth), int(panelHeight))));
+    m_canvas->setFitRoom(visual(
+        QRect(left, int((height() + ruler - panelHeight) / 2), int(panelWidth), int(panelHeight))));
     m_noteColumn =
         visual(QRect(left + int(panelWidth) + air(7), margin, noteWidth, height() - 2 * margin));
     m_hung->setVisible(hung);
