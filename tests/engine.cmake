@@ -5,6 +5,8 @@ target_link_libraries(engine_documents PUBLIC layout_engine)
 add_executable(engine_picture bench/engine_picture.cpp)
 target_link_libraries(engine_picture PRIVATE engine_documents)
 
+wainscot_test(engine_alternatives property SOURCES property/engine_alternatives.cpp
+  LINK engine_documents)
 wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
@@ -20,6 +22,7 @@ target_compile_definitions(wall_quality PRIVATE
 # Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
 add_executable(bench_engine
   bench/engine_bench.cpp
+  bench/engine_alternatives.cpp
   bench/engine_speed.cpp
   bench/engine_quality.cpp bench/quality_sheet.cpp
   bench/engine_selection.cpp)

@@ -285,10 +285,10 @@ const std::vector<Cost>& LeafTable::ownCosts(int i, int x, int w)
     return row;
 }
 
-void LeafTable::avoid(std::vector<std::vector<GridRect>> shown, Cost price)
+void LeafTable::avoid(std::vector<std::vector<GridRect>> shown, std::vector<Cost> prices)
 {
     m_shown = std::move(shown);
-    m_likeness = price;
+    m_likeness = std::move(prices);
     m_avoiding.assign(m_costs.size(), {});
 }
 
@@ -304,7 +304,7 @@ Cost LeafTable::likeness(int i, int x, int w, int h) const
         const double down = picture ? double(std::min(h, cell.h)) / std::max(h, cell.h) : 1;
         sum += across * across * down;
     }
-    return toCost(sum * m_likeness / kUnit);
+    return toCost(sum * m_likeness[std::size_t(i)] / kUnit);
 }
 
 const std::vector<Cost>& LeafTable::costs(int i, int x, int w)

@@ -59,7 +59,7 @@ public:
     [[nodiscard]] LeafFit fit(int i, int x, int w, int h);
     // From now on piece `i` pays up to `price` for each of `shown[i]`, cells of arrangements
     // already shown, that it resembles. What was computed without them is kept.
-    void avoid(std::vector<std::vector<GridRect>> shown, Cost price);
+    void avoid(std::vector<std::vector<GridRect>> shown, std::vector<Cost> prices);
     // Lowest height that piece `i` can have in columns x .. x+w-1; rows + 1 = none.
     [[nodiscard]] int leastRows(int i, int x, int w);
     // Smallest area in cells that piece `i` can have anywhere.
@@ -87,7 +87,7 @@ private:
     double m_usable; // area between the margins, mm2
     std::vector<std::vector<Cost>> m_costs; // by piece, x, w; empty = not computed yet
     std::vector<std::vector<GridRect>> m_shown; // by piece; empty = nothing to avoid
-    Cost m_likeness = 0;
+    std::vector<Cost> m_likeness; // price of each piece
     std::vector<std::vector<Cost>> m_avoiding; // as m_costs, with likeness
 };
 

@@ -21,6 +21,8 @@ bool cancelled(const Request& request)
     return request.cancel != nullptr && request.cancel->load(std::memory_order_relaxed);
 }
 
+} // namespace
+
 ColumnSystem withPinEdges(ColumnSystem system, const std::vector<Pin>& pins, int columns)
 {
     std::map<int, Cost> prices;
@@ -37,6 +39,8 @@ ColumnSystem withPinEdges(ColumnSystem system, const std::vector<Pin>& pins, int
     }
     return out;
 }
+
+namespace {
 
 // What sums over pieces do not price: faults of whole pages (unknown where pins stand on them),
 // pairs met the wrong way round.
@@ -66,27 +70,35 @@ int inversionsOf(const Arrangement& arrangement, const std::vector<Piece>& piece
 
 } // namespace
 
-Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling)
+Candidate finished(const Job& job,
+    const std::vector<PagePlan>& pages,
+    const ColumnSystem& system,
+    LeafTable& leaves)
 {
     Candidate out;
-    const PageSpec& page = job.request.page;
-    RunTable table(leaves, withPinEdges(system, job.pins, page.columns));
+    out.possible = true;
+    Arrangement& arrangement = out.arrangement;
+    arrangement.pages = int(pages.size());
+    arrangement.columnSystem = system.name;
+    for (std::size_t p = 0; p < pages.size(); ++p) {
+        finishPage(pages[p], int(p), system, leaves, arrangement);
+        out.breaks.emplace_back(pages[p].first, pages[p].last);
+    }
+    arrangement.cost.white += Cost(pages.size()) * toCost(leaves.weights().page);
+    arrangement.orderInversions = inversionsOf(arrangement, job.pieces);
+    out.score = scoreOf(arrangement, leaves, !job.pins.empty());
+    return out;
+}
+
+Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling)
+{
+    RunTable table(leaves, withPinEdges(system, job.pins, job.request.page.columns));
     const Pagination found =
         cheapestPages(table, leaves, job.pins, {job.pages, ceiling, job.request.cancel});
     if (found.pages.empty())
-        return out;
+        return {};
+    Candidate out = finished(job, found.pages, table.system(), leaves);
     out.cost = found.cost;
-    out.possible = true;
-    Arrangement& arrangement = out.arrangement;
-    arrangement.pages = int(found.pages.size());
-    arrangement.columnSystem = system.name;
-    for (std::size_t p = 0; p < found.pages.size(); ++p) {
-        finishPage(found.pages[p], int(p), table.system(), leaves, arrangement);
-        out.breaks.emplace_back(found.pages[p].first, found.pages[p].last);
-    }
-    arrangement.cost.white += Cost(found.pages.size()) * toCost(leaves.weights().page);
-    arrangement.orderInversions = inversionsOf(arrangement, job.pieces);
-    out.score = scoreOf(arrangement, leaves, !job.pins.empty());
     return out;
 }
 

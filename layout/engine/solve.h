@@ -40,6 +40,16 @@ struct Candidate {
 [[nodiscard]] Candidate solveSystem(
     const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling = kNever);
 
+// Pages found some other way, made an arrangement.
+[[nodiscard]] Candidate finished(const Job& job,
+    const std::vector<PagePlan>& pages,
+    const ColumnSystem& system,
+    LeafTable& leaves);
+
+// The system with cuts at the edges of the pins as well.
+[[nodiscard]] ColumnSystem withPinEdges(
+    ColumnSystem system, const std::vector<Pin>& pins, int columns);
+
 // Puts the pinned items back, each at its place in the request's order.
 void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement);
 

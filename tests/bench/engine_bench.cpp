@@ -22,6 +22,7 @@ constexpr Section kSections[] = {
     {"quality", printQualityTable},
     {"tuning", printTuningTable, false},
     {"speed", printSpeedTable},
+    {"alternatives", printAlternativesTable},
     {"selection", printSelectionTable},
 };
 

@@ -1,5 +1,7 @@
 // Draws arrangements of seeded documents as boxes, to look at: engine_picture OUT.svg KIND SEED N
-// [FORMAT]; KIND = free | days | drawing, FORMAT = 0..4 as in engine_documents.h.
+// [FORMAT [ways]]; KIND = free | days | drawing, FORMAT = 0..4 as in engine_documents.h; `ways`
+// puts further arrangements beside the best.
+#include "layout/engine/alternatives.h"
 #include "tests/support/engine_documents.h"
 
 #include <cstdio>
@@ -105,7 +107,8 @@ void draw(std::FILE* out, const Document& document, const Arrangement& arrangeme
 int main(int argc, char** argv)
 {
     if (argc < 5) {
-        std::fprintf(stderr, "engine_picture OUT.svg free|days|drawing SEED N [FORMAT 0-4]\n");
+        std::fprintf(
+            stderr, "engine_picture OUT.svg free|days|drawing SEED N [FORMAT 0-4 [ways]]\n");
         return 2;
     }
     const std::string kind = argv[2];
@@ -115,6 +118,9 @@ int main(int argc, char** argv)
     const auto document = kind == "days" ? makeDays(seed, count, format)
         : kind == "drawing"              ? makeDrawing(seed, format)
                                          : makeDocument(seed, count, format);
+    const bool ways = argc > 6;
+    if (ways)
+        document->request.pages = 1;
     const Outcome outcome = arrange(document->request, document->text);
     if (const auto* failed = std::get_if<Failure>(&outcome)) {
         std::printf("failure %d, %zu items, %.0f mm2 missing\n",
@@ -125,7 +131,15 @@ int main(int argc, char** argv)
     }
     const auto& arrangement = std::get<Arrangement>(outcome);
     const PageSpec& spec = document->request.page;
-    const double width = (spec.size.width.value() + 20) * arrangement.pages + 20;
+    std::vector<Arrangement> shown = {arrangement};
+    if (ways)
+        for (Arrangement& other :
+            alternatives(document->request, arrangement, document->text).found)
+            shown.push_back(std::move(other));
+    int pages = 0;
+    for (const Arrangement& one : shown)
+        pages += one.pages;
+    const double width = (spec.size.width.value() + 20) * pages + 20;
     const double height = spec.size.height.value() + 40;
     std::FILE* out = std::fopen(argv[1], "w");
     if (out == nullptr)
@@ -137,29 +151,33 @@ int main(int argc, char** argv)
         height,
         width,
         height);
-    for (int page = 0; page < arrangement.pages; ++page) {
-        std::fprintf(out,
-            "<g transform='translate(%.1f 20)'>\n",
-            20 + page * (spec.size.width.value() + 20));
-        draw(out, *document, arrangement, page);
-        std::fprintf(out, "</g>\n");
-    }
+    int column = 0;
+    for (const Arrangement& one : shown)
+        for (int page = 0; page < one.pages; ++page) {
+            std::fprintf(out,
+                "<g transform='translate(%.1f 20)'>\n",
+                20 + column++ * (spec.size.width.value() + 20));
+            draw(out, *document, one, page);
+            std::fprintf(out, "</g>\n");
+        }
     std::fprintf(out, "</svg>\n");
     std::fclose(out);
-    const CostTerms& cost = arrangement.cost;
-    std::printf(
-        "%s, %d pages, inversions %d; cost %.2f: crop %.2f white %.2f size %.2f measure %.2f "
-        "reading %.2f alignment %.2f\n",
-        arrangement.columnSystem.c_str(),
-        arrangement.pages,
-        arrangement.orderInversions,
-        double(cost.total()) / 1024,
-        double(cost.crop) / 1024,
-        double(cost.white) / 1024,
-        double(cost.size) / 1024,
-        double(cost.measure) / 1024,
-        double(cost.reading) / 1024,
-        double(cost.alignment) / 1024);
+    for (const Arrangement& one : shown) {
+        const CostTerms& cost = one.cost;
+        std::printf(
+            "%s, %d pages, inversions %d; cost %.2f: crop %.2f white %.2f size %.2f measure %.2f "
+            "reading %.2f alignment %.2f\n",
+            one.columnSystem.c_str(),
+            one.pages,
+            one.orderInversions,
+            double(cost.total()) / 1024,
+            double(cost.crop) / 1024,
+            double(cost.white) / 1024,
+            double(cost.size) / 1024,
+            double(cost.measure) / 1024,
+            double(cost.reading) / 1024,
+            double(cost.alignment) / 1024);
+    }
     for (const std::string& wish : arrangement.droppedWishes)
         std::printf("dropped: %s\n", wish.c_str());
     return 0;

@@ -26,4 +26,7 @@ struct BenchOptions {
 // The exact choice of what comes onto a wall, beside cbc and glpsol on the same problems.
 [[nodiscard]] bool printSelectionTable(const BenchOptions& options);
 
+// Further arrangements: how many are found, how different they are, what they cost, at what CPU.
+[[nodiscard]] bool printAlternativesTable(const BenchOptions& options);
+
 } // namespace wainscot::engine

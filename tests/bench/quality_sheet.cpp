@@ -107,8 +107,7 @@ QImage column(const Sheet& sheet, const Judged& judged)
 
 } // namespace
 
-void drawContactSheet(
-    const QString& folder, const Sheet& sheet, const std::array<Judged, 3>& judged)
+void drawContactSheet(const QString& folder, const Sheet& sheet, std::span<const Judged> judged)
 {
     QDir().mkpath(folder);
     std::vector<QImage> columns;
@@ -117,7 +116,7 @@ void drawContactSheet(
         columns.push_back(column(sheet, one));
         high = qMax(high, columns.back().height());
     }
-    QImage out(3 * (kPageWidth + kGap) + kGap, high + 50, QImage::Format_RGB32);
+    QImage out(int(columns.size()) * (kPageWidth + kGap) + kGap, high + 50, QImage::Format_RGB32);
     out.fill(QColor(0xb8, 0xb8, 0xb8));
     QPainter painter(&out);
     painter.drawText(QRect(kGap, 6, out.width(), 30), sheet.document().name);
