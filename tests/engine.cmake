@@ -19,6 +19,8 @@ target_link_libraries(wall_quality PUBLIC w_options engine_documents app_jobs)
 target_compile_definitions(wall_quality PRIVATE
   WAINSCOT_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data")
 
+wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK wall_quality)
+
 # Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
 add_executable(bench_engine
   bench/engine_bench.cpp

@@ -97,8 +97,8 @@ private:
             const Quote& quote = *m_material.quotes[at];
             const auto known = walls.find(quote.child);
             const int count = known == walls.end() ? fewest : known->second;
-            m_problem.candidates[at].worth = worthOfStars(quote.stars) + preference(quote)
-                + worthOfBeingSeldom(count, fewest);
+            m_problem.candidates[at].worth =
+                worthOfStars(quote.stars) + preference(quote) + worthOfBeingSeldom(count, fewest);
             ofChild[quote.child].push_back(at);
         }
         // Of one child a second telling counts half, a third a third: room for other voices.

@@ -30,7 +30,7 @@ struct Weights {
     double rank = 80; // ln^2 of a dominant picture too small to dominate
     double measure = 22; // ln(characters / limit)^2
     double titleLines = 3; // squared lines of a title beyond three
-    double captionLines = 0.6; // squared lines of a caption beyond two
+    double captionLines = 2; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
     double cut = 0.25; // a vertical cut; half a unit more on an odd column
     double sideBySideStacks = 4; // two stacks side by side read ambiguously
@@ -43,12 +43,12 @@ struct Weights {
     double page = 1.5;
     double stay = 3; // moving an item that has a previous place
     // Of finished pages:
-    double edge = 5; // each left edge beyond what the style allows
-    double hole = 2; // each rectangle of white inside the page; as much again for 60 cells
-    double lean = 25; // what covers the quarters, standard deviation beyond a tenth
-    double ink = 300; // share of ink beyond a sixth, and of untouched paper missing to a half
-    double rival = 6; // a picture that comes too near to the dominant one's size
-    double inversion = 3; // each pair that a row-first reader meets the wrong way round
+    double edge = 8; // each left edge beyond what the style allows
+    double hole = 4; // each rectangle of white inside the page; as much again for 60 cells
+    double lean = 60; // what covers the quarters, standard deviation beyond a tenth
+    double ink = 600; // share of ink beyond a sixth, and of untouched paper missing to a half
+    double rival = 15; // a picture that comes too near to the dominant one's size
+    double inversion = 10; // each pair that a row-first reader meets the wrong way round
 };
 
 } // namespace wainscot::engine

@@ -19,7 +19,7 @@ constexpr double kPhotoInk = 0.45;
 constexpr double kWorkInk = 0.15;
 constexpr double kTintInk = 0.05;
 constexpr double kTextInk = 0.09; // of a block of text, leading included
-constexpr double kMostInk = 0.155;
+constexpr double kMostInk = 0.150;
 constexpr double kLeastWhite = 0.51;
 constexpr double kMostImbalance = 0.10;
 

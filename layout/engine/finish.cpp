@@ -1,5 +1,7 @@
 #include "layout/engine/finish.h"
 
+#include "layout/engine/faults.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -239,6 +241,39 @@ void Finisher::partGroups(const Node& stack)
 
 } // namespace
 
+namespace {
+
+// Where the sizes of cells left a picture too near to the largest, it stands smaller in its cell.
+void keepRivalsBelow(int page, const PageSpec& spec, std::vector<Placement>& items)
+{
+    double largest = 0;
+    for (const Placement& one : items)
+        if (one.at.page == page)
+            largest = std::max(largest, one.picture.areaMm2());
+    bool isFirst = true;
+    for (Placement& one : items) {
+        if (one.at.page != page || one.picture.isEmpty())
+            continue;
+        const double area = one.picture.areaMm2();
+        if (isFirst && area >= largest - kTouch) {
+            isFirst = false; // the one that leads
+            continue;
+        }
+        const double most = largest / kDominance * (1 - kTouch);
+        if (area <= most)
+            continue;
+        const double scale = std::sqrt(most / area);
+        one.cell.height -= one.picture.height * (1 - scale);
+        one.picture.width = one.picture.width * scale;
+        one.picture.height = one.picture.height * scale;
+        one.ppi /= scale;
+        if (!one.mat.isEmpty())
+            one.mat = one.picture.grown(kMatBorder * spec.gutter);
+    }
+}
+
+} // namespace
+
 void finishPage(
     const PagePlan& plan, int page, const ColumnSystem& system, LeafTable& leaves, Arrangement& out)
 {
@@ -248,6 +283,7 @@ void finishPage(
         finisher.walk(tree);
     for (const GridRect& group : plan.parted)
         finisher.hairlineAbove(group);
+    keepRivalsBelow(page, leaves.page(), out.items);
     // What no piece pays for is white: the foot of the page and empty parts around pins.
     out.cost.white += plan.cost - (out.cost.total() - before.total());
 }

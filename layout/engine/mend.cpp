@@ -27,6 +27,11 @@ constexpr std::array kAttempts{
     Attempt{0.5, 1, 3, 40, 0},
     Attempt{0.6, 1, 3, 10, 1},
     Attempt{1, 1, 3, 0, 2},
+    Attempt{0.8, 2.5, 3, 20, 0},
+    Attempt{0.7, 1, 6, 40, 1},
+    Attempt{1, 4, 3, 10, 0},
+    Attempt{1.2, 1, 1, 20, 0},
+    Attempt{0.7, 2.5, 3, 20, 2},
 };
 
 Weights weightsFor(const Attempt& attempt)

@@ -11,6 +11,7 @@ namespace {
 
 // Shares of the panel (style: a dominant picture has 10-23 % among many pieces, 35 % alone).
 constexpr double kDominantMost = 0.20;
+constexpr double kDominantLeast = 0.12;
 constexpr double kAloneMost = 0.30;
 constexpr double kOtherMost = 0.075;
 constexpr double kPicturesMost = 0.27; // all together: what ink allows at the usual tone
@@ -138,7 +139,7 @@ void setTargets(std::vector<Piece>& pieces,
     const double together =
         lead + (weights - kDominantWeight) * std::min(share, panel * kOtherMost);
     const double held = std::min(1.0, panel * kPicturesMost * pages / std::max(1.0, together));
-    lead *= pictures > 1 ? held : 1;
+    lead = pictures > 1 ? std::max(lead * held, panel * kDominantLeast) : lead;
     if (dominant >= 0 && pieces[std::size_t(dominant)].item.wish.area > 0)
         lead = panel * pieces[std::size_t(dominant)].item.wish.area;
     for (std::size_t i = 0; i < pieces.size(); ++i) {

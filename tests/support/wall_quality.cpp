@@ -20,6 +20,11 @@ constexpr double kLeastWhite = 0.50;
 constexpr double kMostCoverage = 0.16;
 constexpr double kMostTint = 0.08;
 constexpr double kMostAdultWords = 1.35;
+// Shares of the page that the leading picture has, and one that is alone.
+constexpr double kLeastLead = 0.095; // a tenth, rounded
+constexpr double kMostLead = 0.235;
+constexpr double kMostAlone = 0.35;
+constexpr double kMostImbalance = 0.10;
 
 class PageMeasure {
 public:
@@ -133,6 +138,13 @@ private:
         return clean({"place.overlap"}) && slotsApart(m_places, m_sheet.style().grid);
     }
 
+    bool leadsWell() const
+    {
+        if (m_facts.pictures.size() == 1)
+            return m_out.lead <= kMostAlone;
+        return m_out.lead >= kLeastLead && m_out.lead <= kMostLead;
+    }
+
     bool wordsBalanced() const
     {
         int adult = 0;
@@ -168,6 +180,10 @@ private:
         passed[21] = clean({"picture.must_stay"});
         passed[22] = wordsBalanced();
         passed[23] = m_out.inversions == 0;
+        passed[32] = m_out.holes == 0;
+        passed[33] = m_facts.pictures.empty() || leadsWell();
+        passed[34] = m_out.longCaptions == 0;
+        passed[35] = m_out.imbalance <= kMostImbalance;
         passed[26] = clean({"place.edge", "place.margin", "place.outside"});
     }
 
@@ -192,6 +208,8 @@ void countGroups(const Sheet& sheet, const Layout& layout, Quality& out)
         bool split = false;
     };
     std::map<int, Spot> groups;
+    for (PageQuality& page : out.pages)
+        page.passed[31] = true;
     std::map<std::int64_t, int> groupOf;
     for (const engine::Item& item : sheet.request().items)
         groupOf[item.id] = item.group;
@@ -212,7 +230,10 @@ void countGroups(const Sheet& sheet, const Layout& layout, Quality& out)
                 && shared.height > Mm(0.2);
         });
         ++out.groups;
-        out.brokenGroups += spot.split || stranger ? 1 : 0;
+        if (!spot.split && !stranger)
+            continue;
+        ++out.brokenGroups;
+        out.pages[spot.page].passed[31] = false;
     }
 }
 
@@ -257,6 +278,11 @@ const std::vector<StyleTest>& styleTests()
         {22, "word balance", From::Places, 0.95},
         {23, "time order", From::Places, 1},
         {26, "edge", From::Typeset, 1},
+        {31, "groups whole", From::Places, 1}, // 4: unbreakable blocks
+        {32, "no hole", From::Typeset, 0}, // 11: none over 3 x 6 cells except at the foot
+        {33, "leading size", From::Typeset, 0}, // 7: 10 to 23 % of many, up to 35 % alone
+        {34, "short captions", From::Typeset, 0}, // 7: at most two lines
+        {35, "balanced", From::Typeset, 0}, // quarters within a tenth
     };
     return tests;
 }

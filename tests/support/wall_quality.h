@@ -17,7 +17,7 @@ enum class From {
 };
 
 struct StyleTest {
-    int number; // in the panel style
+    int number; // in section 12 of the panel style; from 31 on a rule of another section
     const char* says;
     From from;
     double goal; // share of pages that pass
