@@ -153,11 +153,17 @@ Result<SampleClass> writeSample(const QString& folder,
         sample.experiences.resize(1); // the drawing belongs to a child of the usual class
         sample.stars.clear();
         sample.languages.clear();
+        sample.translations.clear();
         sample.meetings.clear(); // they speak of the usual children
     }
     std::vector<Part> parts{
         {&sample.experiences.front(), {}, quotes, resource("photos.csv"), puddlePictures(wish)}};
     if (sample.experiences.size() > 1) {
+        parts.push_back({&sample.experiences[1],
+            QStringLiteral("thread/"),
+            QString::fromUtf8(resource("thread_quotes.csv")),
+            resource("thread_photos.csv"),
+            threadPictures(wish)});
         parts.push_back({&sample.experiences.back(),
             QStringLiteral("drawing/"),
             QString::fromUtf8(resource("drawing_quotes.csv")),

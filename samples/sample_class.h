@@ -33,6 +33,7 @@ struct SampleExperience {
     QString interpretation;
     QString nextSteps;
     QString credits;
+    QString invitation; // to the families
     QString quotesFile; // full paths
     QString picturesFolder; // with its photos.csv
 };
@@ -60,16 +61,31 @@ struct MeetingNote {
     QString experience;
     QDate on;
     QString notes;
+    bool holdsQuotes = false; // what was told that day was told in this meeting
+};
+
+// An adult's wording in another language: of one of the experience's own texts ("title", "context",
+// "invitation"), of a child's words, or of a picture's caption.
+struct TranslatedText {
+    QString experience;
+    QString what;
+    QString child; // what = "words", with the prompt
+    QString prompt;
+    QString file; // what = "caption"
+    QString language; // BCP 47
+    QString text;
 };
 
 struct SampleClass {
     QString title;
     QString childrenFile;
-    std::vector<SampleExperience> experiences; // the puddle, and one drawing with its words
+    std::vector<SampleExperience>
+        experiences; // the puddle, one idea over three meetings, a drawing
     std::vector<StarredWords> stars;
     std::vector<TellsIn> languages;
     std::vector<PictureNote> pictures;
-    std::vector<MeetingNote> meetings;
+    std::vector<MeetingNote> meetings; // of one experience its quotes of that day were told in it
+    std::vector<TranslatedText> translations;
 };
 
 using OnProgress = std::function<void(const QString& doing, int done, int of)>;

@@ -108,6 +108,25 @@ std::vector<SamplePicture> puddlePictures(const Wish& wish)
     return pictures;
 }
 
+// Other pictures of known scenes: another worm, the sieve where they dug, the jars a day later.
+std::vector<SamplePicture> threadPictures(const Wish& wish)
+{
+    if (wish.photos && *wish.photos == 0)
+        return {};
+    constexpr std::uint32_t kOther = 5;
+    constexpr double kPhoneScale = 0.6;
+    const auto picture = [](const Shot& shot, const char* scene, double scale) {
+        SamplePicture made = fromShot(shot);
+        made.scene = QString::fromLatin1(scene);
+        made.seed = kOther;
+        made.scale = scale;
+        return made;
+    };
+    return {picture({"worm_full.tif", 0, 0, 0}, "drawing_worm", 1),
+        picture({"dug_sand.jpg", 4, 10, 40}, "sieve_on_sand", kPhoneScale),
+        picture({"jars_on_sill.jpg", 5, 13, 30}, "jar_row", kPhoneScale)};
+}
+
 std::vector<SamplePicture> drawingPictures(const Wish& wish)
 {
     if (wish.photos && *wish.photos == 0)

@@ -17,6 +17,7 @@ struct SamplePicture {
 
 // As many as wished for: fewer = the first ones, more = further scenes with other seeds, smaller.
 [[nodiscard]] std::vector<SamplePicture> puddlePictures(const Wish& wish);
+[[nodiscard]] std::vector<SamplePicture> threadPictures(const Wish& wish);
 [[nodiscard]] std::vector<SamplePicture> drawingPictures(const Wish& wish);
 
 // Everything the file's bytes follow from, as one line.

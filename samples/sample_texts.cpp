@@ -16,6 +16,12 @@ const QString& cloud()
     return title;
 }
 
+const QString& drinking()
+{
+    static const QString title = QStringLiteral("Who is drinking the puddle?");
+    return title;
+}
+
 SampleExperience puddleTelling()
 {
     SampleExperience telling;
@@ -34,6 +40,25 @@ SampleExperience puddleTelling()
         QStringLiteral("Two jars on the sill, one with a lid. Which will be empty first?");
     telling.credits = QStringLiteral(
         "Sparrows, 2–5 November. Words taken down as spoken and read back by R. Okafor and "
+        "L. Brandt.");
+    telling.invitation = QStringLiteral(
+        "What water do you remember from when you were a child? Write it here or draw it, in any "
+        "language.");
+    return telling;
+}
+
+SampleExperience drinkingTelling()
+{
+    SampleExperience telling;
+    telling.title = drinking();
+    telling.on = QDate(2026, 11, 3);
+    telling.place = QStringLiteral("the yard and the window sill");
+    telling.materials = QStringLiteral("a spade, a sieve, jars");
+    telling.sense = QStringLiteral("sight");
+    telling.interpretation = QStringLiteral("Yuki let a good idea go because of what they dug up, "
+                                            "and took the next one from the jars.");
+    telling.credits = QStringLiteral(
+        "Sparrows, 3–5 November. Words taken down as spoken and read back by R. Okafor and "
         "L. Brandt.");
     return telling;
 }
@@ -88,13 +113,55 @@ std::vector<PictureNote> notes()
     };
 }
 
+// The Arabic is everyday speech, written for this class and not read by a native speaker.
+std::vector<TranslatedText> translations()
+{
+    const QString arabic = QStringLiteral("ar");
+    const auto own = [&](const char* what, const char* text) {
+        return TranslatedText{
+            puddle(), QString::fromLatin1(what), {}, {}, {}, arabic, QString::fromUtf8(text)};
+    };
+    const auto words =
+        [](const char* child, const char* prompt, const char* into, const char* text) {
+            return TranslatedText{puddle(),
+                QStringLiteral("words"),
+                QString::fromUtf8(child),
+                QString::fromLatin1(prompt),
+                {},
+                QString::fromLatin1(into),
+                QString::fromUtf8(text)};
+        };
+    const auto caption = [&](const char* file, const char* text) {
+        return TranslatedText{puddle(),
+            QStringLiteral("caption"),
+            {},
+            {},
+            QString::fromLatin1(file),
+            arabic,
+            QString::fromUtf8(text)};
+    };
+    return {own("title", "إلى أين تذهب البركة؟"),
+        own("context",
+            "بقيت بركة واحدة قرب موقف الدراجات بعد المطر. هل ستكون هناك غدًا؟ اعتنينا بها أربعة "
+            "أيام."),
+        own("invitation", "أيّ ماء تذكرونه من أيام طفولتكم؟ اكتبوه هنا أو ارسموه، بأيّ لغة تحبّون."),
+        caption("wet_hands.jpg", "يد مينا المبلولة، مرّة كلّ دقيقة. الأولى كادت تختفي."),
+        caption("puddle_gone.jpg", "الخميس الساعة العاشرة. لا شيء داخل الخطّ الأصفر."),
+        caption("yard_panorama.jpg", "الساحة كلّها. بحثوا في كلّ مكان."),
+        words("Mina Rostami", "think", "ar", "إيدي المبلولة راحت كمان، والحيط ما شربها."),
+        words("Juno Achterberg", "notice", "ar", "الطرف صار جوّا خطّنا وما حدا دفشه."),
+        words("Noor Haddad", "think", "en", "The sun drinks it, little by little."),
+        words("Noor Haddad", "wonder", "en", "If it went up, who brings it back?")};
+}
+
 } // namespace
 
 SampleClass sampleTexts()
 {
     SampleClass sample;
     sample.title = QStringLiteral("Sparrows, autumn");
-    sample.experiences = {puddleTelling(), cloudTelling()};
+    sample.experiences = {puddleTelling(), drinkingTelling(), cloudTelling()};
+    sample.translations = translations();
     sample.stars = stars();
     sample.languages = {{QStringLiteral("Noor Haddad"), QStringLiteral("ar")},
         {QStringLiteral("Ines Carvalho"), QStringLiteral("pt")}};
@@ -109,6 +176,12 @@ SampleClass sampleTexts()
             QDate(2026, 11, 5),
             QStringLiteral("Nothing inside the yellow line. Whether what comes down again is still "
                            "ours was left open.")},
+        {drinking(), QDate(2026, 11, 3), {}, true},
+        {drinking(),
+            QDate(2026, 11, 4),
+            QStringLiteral("They dug where the puddle had been. The worms were dry and thin."),
+            true},
+        {drinking(), QDate(2026, 11, 5), {}, true},
     };
     return sample;
 }

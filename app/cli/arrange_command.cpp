@@ -19,6 +19,9 @@ constexpr std::array kOptions{
     OptionSpec{"panel", "SIZE", "A0..A5, Letter, Legal, Tabloid, 24x36in, 600x900mm", true},
     OptionSpec{"landscape", nullptr, "the longer side across"},
     OptionSpec{"panels", "N", "how many panels (1)"},
+    OptionSpec{"plan", "NAME", "days, voices, evening, drawing, thread, or a template of the book"},
+    OptionSpec{
+        "words", "STEP", "size of the children's words: 1, 2 or 3; else what suits the plan"},
     OptionSpec{"reading-distance", "LENGTH", "from where people read; else 1.5m, up to A3 1m"},
 };
 
@@ -63,6 +66,13 @@ Result<ArrangeJob> jobFrom(const Arguments& arguments)
     if (!panels)
         return panels.error();
     job.panels = *panels;
+    job.plan = arguments.value("plan");
+    if (arguments.has("words")) {
+        const Result<int> words = arguments.number("words", 1, 3, 2);
+        if (!words)
+            return words.error();
+        job.voiceStep = *words;
+    }
     if (arguments.has("reading-distance")) {
         const Result<Mm> distance = lengthFromText(arguments.value("reading-distance"));
         if (!distance)
@@ -85,6 +95,23 @@ QJsonObject toJson(const ArrangedPiece& one)
         {QStringLiteral("height_mm"), hundredths(cell.height.value())},
         {QStringLiteral("keep"), picture ? QJsonValue(hundredths(one.keep)) : QJsonValue()},
         {QStringLiteral("ppi"), picture ? QJsonValue(std::round(one.ppi)) : QJsonValue()}};
+}
+
+QJsonObject toJson(const Advice& advice)
+{
+    QJsonObject json{{QStringLiteral("kind"), nameOf(advice.kind)},
+        {QStringLiteral("white_now"), hundredths(advice.whiteNow)},
+        {QStringLiteral("white_then"), hundredths(advice.whiteThen)},
+        {QStringLiteral("says"), advice.says}};
+    if (!advice.panelSize.isEmpty())
+        json[QStringLiteral("panel")] = nameOfPaper(advice.panelSize);
+    if (advice.voiceStep > 0)
+        json[QStringLiteral("words")] = advice.voiceStep;
+    if (advice.panels > 0)
+        json[QStringLiteral("panels")] = advice.panels;
+    if (advice.missingMm2 > 0)
+        json[QStringLiteral("missing_mm2")] = std::round(advice.missingMm2);
+    return json;
 }
 
 Answer answerFor(const ArrangeOutcome& outcome)
@@ -114,6 +141,15 @@ Answer answerFor(const ArrangeOutcome& outcome)
     }
     for (const QString& wish : outcome.droppedWishes)
         answer.notes.append(wish);
+    QJsonArray advice;
+    for (const Advice& one : outcome.advice) {
+        advice.append(toJson(one));
+        answer.notes.append(one.says);
+    }
+    answer.json[QStringLiteral("plan")] = outcome.display.plan;
+    answer.json[QStringLiteral("dropped_wishes")] =
+        QJsonArray::fromStringList({outcome.droppedWishes.begin(), outcome.droppedWishes.end()});
+    answer.json[QStringLiteral("advice")] = advice;
     answer.lines.append(
         QStringLiteral("%1: %2 pieces on %3 %4; %5 left out.")
             .arg(outcome.display.name)
@@ -167,7 +203,7 @@ std::vector<Command> arrangeCommands()
 {
     return {{"arrange",
         "BOOK --experience TITLE --display NAME --audience AUDIENCE --panel SIZE\n"
-        "       [--landscape] [--panels N] [--reading-distance 1.5m]",
+        "       [--landscape] [--panels N] [--plan NAME] [--words STEP] [--reading-distance 1.5m]",
         "Proposes the panels of a display; what is pinned stays.",
         kOptions,
         {QStringLiteral("BOOK")},

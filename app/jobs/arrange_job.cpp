@@ -2,9 +2,13 @@
 
 #include "app/jobs/draft.h"
 #include "app/jobs/proposal.h"
+#include "app/jobs/sentences.h"
 #include "core/voice/participation.h"
+#include "layout/engine/plan.h"
+#include "layout/typeset/style.h"
 
 #include <algorithm>
+#include <set>
 
 namespace wainscot {
 
@@ -20,18 +24,59 @@ constexpr double kDrawingSheetMm2 = 297.0 * 420.0 * 1.05;
 // From about here on a telling fills the room beside a drawing.
 constexpr int kLongTellingLetters = 60;
 
+constexpr int kManyVoices = 6; // children who answered one prompt
+constexpr std::size_t kFewPhotos = 2;
+constexpr int kVoicesUpright = 9;
+constexpr int kVoicesAcross = 8;
+constexpr double kStripAspect = 2.2;
+
+bool isDrawing(const ArrangeJob& job, const Material& material)
+{
+    const double area = job.panelSize.width.value() * job.panelSize.height.value();
+    if (area > kDrawingSheetMm2)
+        return false;
+    const auto drawings = selectDrawings(material, 1);
+    return !drawings.empty() && drawings.front().quote->words.size() >= kLongTellingLetters;
+}
+
+bool isEvening(const ArrangeJob& job, const Material& material)
+{
+    return job.audience == Audience::Families && !material.experience.invitation.isEmpty()
+        && !secondLanguageOf(material).isEmpty();
+}
+
+// An idea that went on from meeting to meeting; on a strip, days do as well.
+bool isThread(const ArrangeJob& job, const Material& material)
+{
+    const std::size_t meetings = threadMeetings(material).size();
+    const bool across = job.panelSize.width > job.panelSize.height;
+    const bool strip = job.panelSize.width > kStripAspect * job.panelSize.height;
+    return (meetings >= 2 && meetings <= 4 && across) || strip;
+}
+
+bool isVoices(const Material& material)
+{
+    return material.photos.size() <= kFewPhotos && mostAnswered(material).children >= kManyVoices;
+}
+
 QString choosePlan(const ArrangeJob& job, const Display* known, const Material& material)
 {
     if (!job.plan.isEmpty())
         return job.plan;
-    const double area = job.panelSize.width.value() * job.panelSize.height.value();
     const bool samePaper = known != nullptr && known->panelSize == job.panelSize;
     if (samePaper && !known->plan.isEmpty())
         return known->plan;
-    if (area <= kDrawingSheetMm2) {
-        const auto drawings = selectDrawings(material, 1);
-        if (!drawings.empty() && drawings.front().quote->words.size() >= kLongTellingLetters)
+    if (job.panels == 1) {
+        if (isDrawing(job, material))
             return QStringLiteral("drawing");
+        if (isEvening(job, material))
+            return QStringLiteral("evening");
+        if (isThread(job, material))
+            return QStringLiteral("thread");
+        if (isVoices(material))
+            return QStringLiteral("voices");
+    } else if (isDrawing(job, material)) {
+        return QStringLiteral("drawing");
     }
     return QStringLiteral("days");
 }
@@ -57,17 +102,21 @@ Display displayFor(const ArrangeJob& job, const Display* known, const Experience
     return display;
 }
 
-void setLook(const ArrangeJob& job, Display& display, bool isNew)
+void setLook(const ArrangeJob& job, const PanelTemplate* own, Display& display, bool isNew)
 {
-    const bool drawing = display.plan == QLatin1String("drawing");
+    const PlanStyle plan = planStyle(display.plan);
     if (!job.pairing.isEmpty())
         display.pairing = job.pairing;
     else if (isNew)
-        display.pairing = drawing ? QStringLiteral("Fieldbook") : QStringLiteral("Schoolroom");
+        display.pairing = own != nullptr ? own->pairing : plan.pairing;
     if (!job.palette.isEmpty())
         display.palette = job.palette;
     else if (isNew)
-        display.palette = drawing ? QStringLiteral("Damson") : QStringLiteral("Wet Slate");
+        display.palette = own != nullptr ? own->palette : plan.palette;
+    if (job.voiceStep)
+        display.voiceStep = *job.voiceStep;
+    else if (isNew && own != nullptr)
+        display.voiceStep = own->voiceStep;
 }
 
 std::optional<Error> faultIn(const ArrangeJob& job)
@@ -85,7 +134,44 @@ std::optional<Error> faultIn(const ArrangeJob& job)
             QStringLiteral("A reading distance of %1 mm").arg(job.readingDistance->value()),
             QStringLiteral("people read from 0.3 m to 10 m")};
     }
+    if (job.voiceStep.value_or(0) < 0 || job.voiceStep.value_or(0) > 3) {
+        return Error{ErrorCode::WrongUse,
+            QStringLiteral("Step %1 for children's words").arg(job.voiceStep.value_or(0)),
+            QStringLiteral("the type scale has steps 1 to 3 for them, 0 leaves it to the plan")};
+    }
     return std::nullopt;
+}
+
+// The named template of the book, unless one of the program's own has that name.
+const PanelTemplate* ownTemplate(const Book& book, const QString& plan)
+{
+    const bool builtIn = engine::planByName(plan.toStdString()) != nullptr;
+    return builtIn || plan.isEmpty() ? nullptr : templateByName(book, plan);
+}
+
+std::optional<Error> unknownPlan(const Book& book, const QString& plan)
+{
+    if (plan.isEmpty() || engine::planByName(plan.toStdString()) != nullptr
+        || templateByName(book, plan) != nullptr)
+        return std::nullopt;
+    QStringList known;
+    for (const engine::Plan& one : engine::plans())
+        known.append(QString::fromStdString(one.name));
+    for (const auto& [id, made] : book.templates.rows())
+        known.append(made.name);
+    return Error{ErrorCode::WrongUse,
+        QStringLiteral("\"%1\" is no template").arg(plan),
+        QStringLiteral("known are %1").arg(listInWords(known))};
+}
+
+int momentsFor(const PanelTemplate* own, int panels)
+{
+    if (own == nullptr)
+        return panels * kMomentsOnAPanel;
+    const auto quotes = std::count_if(own->places.begin(),
+        own->places.end(),
+        [](const TemplateSlot& slot) { return slot.kind == PieceKind::Quote; });
+    return panels * std::max(1, static_cast<int>(quotes));
 }
 
 struct Drafts {
@@ -94,17 +180,40 @@ struct Drafts {
     std::int64_t missingCm2 = 0;
 };
 
+bool isDays(const Material& material)
+{
+    const engine::Plan* plan = engine::planByName(material.display.plan.toStdString());
+    return plan == nullptr || plan->name == "days";
+}
+
+// Drafts of the templates that choose for themselves; nothing = as days.
+std::vector<PanelDraft> ownDrafts(const Material& material, int panels)
+{
+    const QString& plan = material.display.plan;
+    const SizeMm size = material.display.panelSize;
+    if (plan == QLatin1String("drawing"))
+        return draftDrawings(material, selectDrawings(material, panels));
+    if (plan == QLatin1String("voices")) {
+        const bool upright = size.height > size.width;
+        return {draftVoices(material, upright ? kVoicesUpright : kVoicesAcross)};
+    }
+    if (plan == QLatin1String("evening"))
+        return {draftEvening(material, secondLanguageOf(material))};
+    return {draftThread(material)};
+}
+
 Drafts draftsFor(
     const Material& material, int panels, const std::vector<Piece>& pinned, const QuoteRoom& room)
 {
     Drafts drafts;
-    if (material.display.plan == QLatin1String("drawing")) {
-        drafts.panels = draftDrawings(material, selectDrawings(material, panels));
+    if (!isDays(material)) {
+        drafts.panels = ownDrafts(material, panels);
     } else {
         const auto placed = std::count_if(pinned.begin(), pinned.end(), [](const Piece& piece) {
             return piece.kind == PieceKind::Quote;
         });
-        const int moments = std::max(1, panels * kMomentsOnAPanel - static_cast<int>(placed));
+        const PanelTemplate* own = ownTemplate(*material.book, material.display.plan);
+        const int moments = std::max(1, momentsFor(own, panels) - static_cast<int>(placed));
         const Selection selection = selectDays(material, moments, panels, room);
         drafts.missingCm2 = selection.missingCm2;
         for (const Moment& moment : selection.moments)
@@ -156,17 +265,19 @@ std::optional<Error> nothingToShow(
 using Arranged = Result<std::variant<ArrangeOutcome, ArrangeFailure>>;
 
 // One attempt with the words that fit a room; `dropped`: the arrangement had to give some up.
-Arranged attempt(const Material& material, const Drafts& drafts, const JobRun& run, bool& dropped)
+Arranged attempt(
+    const Material& material, const Drafts& drafts, const JobRun& run, bool advises, bool& dropped)
 {
     Proposal proposal(*material.book, material.display, run);
+    proposal.setDisplay(material.display);
     proposal.setDrafts(drafts.panels);
-    Arranged arranged = proposal.arrange(material);
+    Arranged arranged = proposal.arrange(material, advises);
     if (!arranged || !std::holds_alternative<ArrangeOutcome>(*arranged))
         return arranged;
     auto& outcome = std::get<ArrangeOutcome>(*arranged);
     dropped = wordsWereDropped(drafts, outcome);
-    if (material.display.plan == QLatin1String("drawing"))
-        return arranged; // one drawing on a panel: nobody else is meant to be on it
+    if (!isDays(material))
+        return arranged; // those who are on it were chosen by the template: nobody else is meant
     for (const LeftOut& child : childrenUnheard(material, piecesOf(outcome), drafts.missingCm2))
         outcome.leftOut.push_back(child);
     return arranged;
@@ -178,7 +289,8 @@ Arranged arrangeInRoom(const Material& material,
     int panels,
     const std::vector<Piece>& pinned,
     QuoteRoom room,
-    const JobRun& run)
+    const JobRun& run,
+    bool advises)
 {
     std::optional<ArrangeOutcome> best;
     for (int count = 0; count < kMostAttempts; ++count) {
@@ -186,7 +298,7 @@ Arranged arrangeInRoom(const Material& material,
         if (const auto fault = nothingToShow(material, drafts, pinned))
             return *fault;
         bool dropped = false;
-        Arranged arranged = attempt(material, drafts, run, dropped);
+        Arranged arranged = attempt(material, drafts, run, advises, dropped);
         if (!arranged)
             return arranged;
         if (!std::holds_alternative<ArrangeOutcome>(*arranged)) {
@@ -204,12 +316,54 @@ Arranged arrangeInRoom(const Material& material,
     return std::variant<ArrangeOutcome, ArrangeFailure>(std::move(*best));
 }
 
+std::set<std::int64_t> quotesOn(const ArrangeOutcome& outcome)
+{
+    std::set<std::int64_t> quotes;
+    for (const ArrangedPiece& one : outcome.pieces)
+        quotes.insert(one.piece.quote.number());
+    return quotes;
+}
+
+// Where something was left out for want of room: whether one panel more takes it.
+void offerOnePanelMore(const ArrangeJob& job,
+    const Book& book,
+    const JobRun& run,
+    std::variant<ArrangeOutcome, ArrangeFailure>& arranged)
+{
+    auto* outcome = std::get_if<ArrangeOutcome>(&arranged);
+    const bool full = outcome != nullptr && outcome->advice.size() == 1
+        && outcome->advice.front().kind == AdviceKind::LessOnIt;
+    if (!full || job.panels >= kMostPanels || outcome->display.plan != QLatin1String("days"))
+        return;
+    ArrangeJob more = job;
+    more.panels = job.panels + 1;
+    more.plan = outcome->display.plan;
+    more.advises = false;
+    const auto tried = more.run(book, run);
+    const auto* found = tried ? std::get_if<ArrangeOutcome>(&*tried) : nullptr;
+    if (found == nullptr)
+        return;
+    const std::set<std::int64_t> there = quotesOn(*found);
+    Advice advice = outcome->advice.front();
+    const bool all = std::all_of(advice.quotes.begin(),
+        advice.quotes.end(),
+        [&](std::int64_t quote) { return there.count(quote) > 0; });
+    if (!all)
+        return;
+    advice.kind = AdviceKind::MorePanels;
+    advice.panels = more.panels;
+    advice.says = sentenceFor(advice);
+    outcome->advice.insert(outcome->advice.begin(), advice);
+}
+
 } // namespace
 
 Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     const Book& book, const JobRun& run) const
 {
     if (const auto fault = faultIn(*this))
+        return *fault;
+    if (const auto fault = unknownPlan(book, plan))
         return *fault;
     const Experience* told = experienceByTitle(book, experience);
     if (told == nullptr) {
@@ -222,10 +376,13 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     const PermissionRules rules(book, proposal.display(), run.today);
     Material material = materialFor(book, *told, proposal.display(), rules, proposal.pinned());
     material.display.plan = choosePlan(*this, known, material);
-    setLook(*this, material.display, known == nullptr);
-    const bool isDrawing = material.display.plan == QLatin1String("drawing");
-    const QuoteRoom room = isDrawing ? QuoteRoom() : quoteRoom(material, rules, panels);
-    return arrangeInRoom(material, panels, proposal.pinned(), room, run);
+    const PanelTemplate* own = ownTemplate(book, material.display.plan);
+    setLook(*this, own, material.display, known == nullptr);
+    const QuoteRoom room = isDays(material) ? quoteRoom(material, rules, panels) : QuoteRoom();
+    Arranged arranged = arrangeInRoom(material, panels, proposal.pinned(), room, run, advises);
+    if (arranged)
+        offerOnePanelMore(*this, book, run, *arranged);
+    return arranged;
 }
 
 } // namespace wainscot

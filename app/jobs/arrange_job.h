@@ -1,6 +1,7 @@
 // From what an experience holds to a display: what is shown, in which order, and where.
 #pragma once
 
+#include "app/jobs/advice.h"
 #include "app/jobs/job_run.h"
 #include "core/edit/edit.h"
 #include "core/permit/cleared.h"
@@ -26,7 +27,8 @@ struct ArrangeOutcome {
     std::vector<ArrangedPiece> pieces;
     std::vector<LeftOut> leftOut; // refused by permission first, then not placed for room
     std::size_t refused = 0; // how many of them permission refused
-    std::vector<QString> droppedWishes; // of the plan, each with its reason
+    std::vector<Advice> advice; // where a panel is too empty or too full; each has been tried
+    std::vector<QString> droppedWishes; // of the template, each with its reason: sentences
     Edit edit; // to be performed by the caller
 };
 
@@ -47,9 +49,11 @@ struct ArrangeJob {
     SizeMm panelSize{Mm(841), Mm(594)};
     int panels = 1; // 1..20
     std::optional<Mm> readingDistance; // 0.3 to 10 m; nothing = the display's, or what is usual
-    QString plan; // "days", "drawing"; empty = by what the experience holds
+    QString plan; // a template by name, built in or the book's own; empty = by what there is
     QString pairing; // empty = what suits the plan
     QString palette; // empty = what suits the plan
+    bool advises = true; // tries what would suit better; costs some solves where something would
+    std::optional<int> voiceStep; // children's words on the type scale, 1..3; 0 = the plan's own
 
     Result<std::variant<ArrangeOutcome, ArrangeFailure>> run(
         const Book& book, const JobRun& run) const;

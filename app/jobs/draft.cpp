@@ -1,5 +1,6 @@
 #include "app/jobs/draft.h"
 
+#include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
 
 #include <QLocale>
@@ -11,39 +12,6 @@
 namespace wainscot {
 
 namespace {
-
-Piece textPiece(PieceKind kind, const QString& text, const QString& heading = {})
-{
-    Piece piece;
-    piece.kind = kind;
-    piece.text = text;
-    piece.heading = heading;
-    return piece;
-}
-
-Piece picturePiece(const Picture& picture, int group, bool dominant)
-{
-    Piece piece;
-    piece.kind = picture.kind == PictureKind::Work ? PieceKind::Work : PieceKind::Photo;
-    piece.picture = picture.id;
-    piece.text = picture.caption;
-    piece.group = group;
-    piece.dominant = dominant;
-    if (picture.mustStay) {
-        const RectFraction& stay = *picture.mustStay;
-        piece.framing.focus = {stay.x + stay.width / 2, stay.y + stay.height / 2};
-    }
-    return piece;
-}
-
-Piece quotePiece(const Quote& quote, int group)
-{
-    Piece piece;
-    piece.kind = PieceKind::Quote;
-    piece.quote = quote.id;
-    piece.group = group;
-    return piece;
-}
 
 QString weekday(QDate day)
 {
@@ -138,17 +106,6 @@ QString creditsFor(const Material& material, const std::vector<const Quote*>& qu
         text += QStringLiteral(" and read back");
     return text + taughtBy(quotes) + QLatin1Char('.');
 }
-
-namespace {
-
-// The teacher's own line, or one made from what is known.
-QString creditsLine(const Material& material, const std::vector<const Quote*>& quotes)
-{
-    const QString& own = material.experience.credits;
-    return own.isEmpty() ? creditsFor(material, quotes) : own;
-}
-
-} // namespace
 
 std::vector<PanelDraft> draftDays(const Material& material, const Selection& selection, int panels)
 {
@@ -249,6 +206,35 @@ bool dropLongestMoment(PanelDraft& draft, const Book& book, std::vector<Piece>& 
             dropped.push_back(piece);
         return goes;
     });
+    return true;
+}
+
+bool dropLongestQuote(PanelDraft& draft, const Book& book, int least, std::vector<Piece>& dropped)
+{
+    std::map<int, int> inGroup;
+    int quotes = 0;
+    for (const Piece& piece : draft.pieces) {
+        if (piece.kind != PieceKind::Quote)
+            continue;
+        ++quotes;
+        ++inGroup[piece.group];
+    }
+    if (quotes <= least)
+        return false;
+    auto longest = draft.pieces.end();
+    qsizetype letters = -1;
+    for (auto at = draft.pieces.begin(); at != draft.pieces.end(); ++at) {
+        const Quote* quote = book.quotes.find(at->quote);
+        const bool mayGo = quote != nullptr && !at->pinned && inGroup[at->group] > 1;
+        if (mayGo && quote->words.size() > letters) {
+            longest = at;
+            letters = quote->words.size();
+        }
+    }
+    if (longest == draft.pieces.end())
+        return false;
+    dropped.push_back(*longest);
+    draft.pieces.erase(longest);
     return true;
 }
 

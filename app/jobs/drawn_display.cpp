@@ -8,7 +8,6 @@ namespace wainscot {
 
 namespace {
 
-constexpr int kVoiceStep = 2;
 constexpr int kLongTellingWords = 45;
 
 } // namespace
@@ -23,7 +22,10 @@ PanelStyle styleFor(const ClearedPanel& panel)
     }
     const bool longTelling =
         panel.display().plan == QLatin1String("drawing") && words > kLongTellingWords;
-    return panelStyle(panel.display(), longTelling ? kVoiceStep - 1 : kVoiceStep);
+    const PlanStyle plan = planStyle(panel.display().plan);
+    const int asked = panel.display().voiceStep;
+    const int usual = longTelling ? plan.voiceStep - 1 : plan.voiceStep;
+    return panelStyle(panel.display(), asked != 0 ? asked : usual, plan.titleStep);
 }
 
 std::vector<LeftOut> DrawnDisplay::leftOut() const

@@ -2,6 +2,8 @@
 
 #include "layout/check/limits.h"
 
+#include <QLocale>
+
 #include <algorithm>
 #include <cmath>
 
@@ -33,6 +35,20 @@ engine::PictureShape shapeOf(const ClearedPiece& piece)
         shape.keepHeight = keepAround(piece.picture->mustStay->height);
     }
     return shape;
+}
+
+// What a template can do without, before anything else has to go.
+bool mayBeLeftOut(const ClearedPiece& piece, const QString& plan)
+{
+    if (plan == QLatin1String("evening"))
+        return piece.group > 1;
+    if (plan == QLatin1String("drawing"))
+        return piece.kind == PieceKind::Interpretation;
+    if (plan == QLatin1String("voices"))
+        return piece.kind == PieceKind::Credits;
+    if (plan == QLatin1String("thread"))
+        return piece.kind == PieceKind::Interpretation || piece.kind == PieceKind::NextStep;
+    return piece.kind == PieceKind::NextStep;
 }
 
 } // namespace
@@ -73,6 +89,8 @@ engine::Request requestFor(
     request.page.minPpi = leastPpi(style);
     request.pages = 1;
     request.plan = panel.display().plan.toStdString();
+    const bool twoLanguages = panel.display().plan == QLatin1String("evening");
+    const QString first = panel.pieces().empty() ? QString() : panel.pieces().front().language;
     for (const ClearedPiece& piece : panel.pieces()) {
         engine::Item item;
         item.id = piece.id.number();
@@ -80,6 +98,10 @@ engine::Request requestFor(
         item.importance = piece.dominant ? 3 : 1;
         item.group = piece.group;
         item.indent = text.indent(item.id);
+        item.fromRight = QLocale(piece.language).textDirection() == Qt::RightToLeft;
+        item.optional = mayBeLeftOut(piece, panel.display().plan);
+        if (twoLanguages && !isPicture(piece.kind))
+            item.side = sameLanguage(piece.language, first) ? 1 : 2;
         if (piece.picture)
             item.picture = shapeOf(piece);
         if (piece.pinned && !piece.cell.isEmpty())

@@ -2,6 +2,8 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/engine_request.h"
+#include "app/jobs/plan_sentences.h"
+#include "layout/engine/plan.h"
 
 #include <algorithm>
 #include <map>
@@ -10,6 +12,9 @@
 namespace wainscot {
 
 namespace {
+
+constexpr int kLeastVoices = 3;
+constexpr int kFewVoices = 5; // below, a panel of many voices is none
 
 // The order in which a panel is read.
 int rankOf(const Piece& piece)
@@ -43,14 +48,61 @@ int rankBesideDrawing(const Piece& piece)
     return piece.kind == PieceKind::Credits ? 3 : 2;
 }
 
+// How the children were asked, and the small print, come after what they said.
+int rankAmongVoices(const Piece& piece)
+{
+    return piece.kind == PieceKind::Credits ? 8 : rankOf(piece);
+}
+
+// The picture lies over both contexts.
+int rankOfEvening(const Piece& piece)
+{
+    if (piece.kind == PieceKind::Context)
+        return 3;
+    return piece.dominant ? 2 : rankOf(piece);
+}
+
+// What belongs to a meeting keeps the order of time, an adult's sentence too.
+int rankOnThread(const Piece& piece)
+{
+    return piece.group > 0 ? 4 : rankOf(piece);
+}
+
 void sortForReading(std::vector<Piece>& pieces, const QString& plan)
 {
-    const bool drawing = plan == QLatin1String("drawing");
+    int (*rank)(const Piece&) = rankOf;
+    if (plan == QLatin1String("drawing"))
+        rank = rankBesideDrawing;
+    else if (plan == QLatin1String("voices"))
+        rank = rankAmongVoices;
+    else if (plan == QLatin1String("evening"))
+        rank = rankOfEvening;
+    else if (plan == QLatin1String("thread"))
+        rank = rankOnThread;
     std::stable_sort(pieces.begin(), pieces.end(), [&](const Piece& a, const Piece& b) {
-        return drawing ? rankBesideDrawing(a) < rankBesideDrawing(b) : rankOf(a) < rankOf(b);
+        return rank(a) < rank(b);
     });
     for (std::size_t i = 0; i < pieces.size(); ++i)
         pieces[i].order = static_cast<int>(i) + 1;
+}
+
+engine::Form formOf(const PanelTemplate& made)
+{
+    engine::Form form;
+    form.name = made.name.toStdString();
+    for (const TemplateSlot& slot : made.places) {
+        form.places.push_back({static_cast<engine::Kind>(slot.kind),
+            slot.group,
+            slot.column,
+            slot.columns,
+            slot.rows,
+            slot.area,
+            slot.dominant,
+            slot.optional,
+            slot.fixed,
+            slot.top});
+    }
+    return form;
 }
 
 QString roomSentence(const engine::Failure& failure, int panel)
@@ -82,6 +134,16 @@ QString roomSentence(const engine::Failure& failure, int panel)
     return {};
 }
 
+bool keepsPlan(const std::vector<std::pair<int, engine::Arrangement>>& arranged)
+{
+    return std::all_of(arranged.begin(), arranged.end(), [](const auto& one) {
+        const auto& wishes = one.second.droppedWishes;
+        return std::none_of(wishes.begin(), wishes.end(), [](const engine::DroppedWish& wish) {
+            return wish.what == engine::WishAbout::Plan;
+        });
+    });
+}
+
 } // namespace
 
 Proposal::Proposal(const Book& book, const Display& display, const JobRun& run)
@@ -103,6 +165,9 @@ Proposal::Proposal(const Book& book, const Display& display, const JobRun& run)
 void Proposal::setDisplay(const Display& display)
 {
     m_display = display;
+    m_own = engine::planByName(display.plan.toStdString()) != nullptr
+        ? nullptr
+        : templateByName(m_book, display.plan);
 }
 
 void Proposal::setDrafts(const std::vector<PanelDraft>& drafts)
@@ -158,7 +223,7 @@ void Proposal::addPinned(const std::vector<const Panel*>& known)
 
 // The book as it would be, so that the permission rules see everything that comes onto the
 // display.
-Book Proposal::scratchBook() const
+Book Proposal::scratchBook(const Display& display) const
 {
     Book scratch = m_book;
     for (const Panel* panel : panelsOf(m_book, m_display.id)) {
@@ -166,7 +231,7 @@ Book Proposal::scratchBook() const
             scratch.pieces.remove(piece->id);
         scratch.panels.remove(panel->id);
     }
-    scratch.displays.put(m_display);
+    scratch.displays.put(display);
     for (const Panelled& panelled : m_panels) {
         scratch.panels.put(panelled.panel);
         for (const Piece& piece : panelled.draft.pieces)
@@ -175,17 +240,19 @@ Book Proposal::scratchBook() const
     return scratch;
 }
 
-Proposal::Attempt Proposal::attempt() const
+Proposal::Attempt Proposal::attempt(const Display& display) const
 {
-    const Book scratch = scratchBook();
-    const PermissionRules rules(scratch, m_display, m_run.today);
+    const Book scratch = scratchBook(display);
+    const PermissionRules rules(scratch, display, m_run.today);
     Arranged arranged;
     for (const Panelled& panelled : m_panels) {
         const ClearedPanel cleared = rules.clear(panelled.panel);
         const PanelStyle style = styleFor(cleared);
-        const PanelMeasurer text(cleared.pieces(), style, m_display.language);
+        const PanelMeasurer text(cleared.pieces(), style, display.language);
         engine::Request request = requestFor(cleared, style, text);
         request.cancel = m_run.cancel;
+        if (m_own != nullptr)
+            request.form = formOf(*m_own);
         engine::Outcome outcome = engine::arrange(request, text);
         if (const auto* failure = std::get_if<engine::Failure>(&outcome))
             return std::pair(panelled.panel.number, *failure);
@@ -195,13 +262,18 @@ Proposal::Attempt Proposal::attempt() const
     return arranged;
 }
 
-// Less on a panel: first the moment that takes most room, then what the adult adds.
+// Less on a panel: first what takes most room of what the children said, then what the adult adds.
 bool Proposal::makeRoom(int panel)
 {
     PanelDraft& draft = m_panels[static_cast<std::size_t>(panel - 1)].draft;
-    std::vector<Piece> dropped;
-    if (dropLongestMoment(draft, m_book, dropped))
+    std::vector<Piece>& dropped = m_dropped;
+    const QString& plan = m_display.plan;
+    if (plan == QLatin1String("voices") || plan == QLatin1String("thread")) {
+        if (dropLongestQuote(draft, m_book, kLeastVoices, dropped))
+            return true;
+    } else if (dropLongestMoment(draft, m_book, dropped)) {
         return true;
+    }
     for (const PieceKind kind : {PieceKind::NextStep, PieceKind::Interpretation}) {
         const auto removed = std::erase_if(
             draft.pieces, [&](const Piece& piece) { return piece.kind == kind && !piece.pinned; });
@@ -211,13 +283,56 @@ bool Proposal::makeRoom(int panel)
     return false;
 }
 
-Result<std::variant<ArrangeOutcome, ArrangeFailure>> Proposal::arrange(const Material& material)
+// A template for a handful of voices is kept with one voice less rather than not at all.
+bool Proposal::makeRoomForPlan(const Arranged& arranged)
 {
+    const QString& plan = m_display.plan;
+    if (plan != QLatin1String("voices") && plan != QLatin1String("thread"))
+        return false;
+    for (const auto& [number, arrangement] : arranged) {
+        const auto& wishes = arrangement.droppedWishes;
+        const bool lost =
+            std::any_of(wishes.begin(), wishes.end(), [](const engine::DroppedWish& wish) {
+                return (wish.what == engine::WishAbout::Plan
+                           || wish.what == engine::WishAbout::LargePicture)
+                    && wish.why == engine::WishReason::NoRoom;
+            });
+        std::vector<Piece>& dropped = m_dropped;
+        PanelDraft& draft = m_panels[static_cast<std::size_t>(number - 1)].draft;
+        if (lost && dropLongestQuote(draft, m_book, kFewVoices, dropped))
+            return true;
+    }
+    return false;
+}
+
+Result<std::variant<ArrangeOutcome, ArrangeFailure>> Proposal::arrange(
+    const Material& material, bool advises)
+{
+    std::optional<Arranged> first; // the first that fits, with the template or without
+    std::vector<Panelled> firstPanels;
+    std::vector<Piece> firstDropped;
     for (;;) {
         m_run.report(QStringLiteral("Arranging"));
-        const Attempt result = attempt();
-        if (const auto* arranged = std::get_if<Arranged>(&result))
-            return std::variant<ArrangeOutcome, ArrangeFailure>(outcomeOf(*arranged, material));
+        Attempt result = attempt();
+        if (auto* arranged = std::get_if<Arranged>(&result)) {
+            if (!first) {
+                first = *arranged;
+                firstPanels = m_panels;
+                firstDropped = m_dropped;
+            }
+            if (makeRoomForPlan(*arranged))
+                continue;
+            const bool kept = keepsPlan(*arranged);
+            if (!kept) {
+                m_panels = firstPanels;
+                m_dropped = firstDropped;
+            }
+            const Arranged& chosen = kept ? *arranged : *first;
+            std::vector<Advice> advice = advises ? adviceOn(chosen) : std::vector<Advice>();
+            ArrangeOutcome outcome = outcomeOf(chosen, material);
+            outcome.advice = std::move(advice);
+            return std::variant<ArrangeOutcome, ArrangeFailure>(std::move(outcome));
+        }
         const auto& [panel, failure] = std::get<std::pair<int, engine::Failure>>(result);
         if (failure.what == engine::Obstacle::Cancelled || m_run.cancelled())
             return stoppedByPerson();
@@ -240,7 +355,16 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
         std::map<std::int64_t, const engine::Placement*> places;
         for (const engine::Placement& place : arrangement.items)
             places[place.id] = &place;
-        for (Piece& piece : m_panels[static_cast<std::size_t>(number - 1)].draft.pieces) {
+        std::vector<Piece>& pieces = m_panels[static_cast<std::size_t>(number - 1)].draft.pieces;
+        QStringList without;
+        std::erase_if(pieces, [&](const Piece& piece) {
+            const auto& left = arrangement.leftOut;
+            const bool goes = std::find(left.begin(), left.end(), piece.id.number()) != left.end();
+            if (goes)
+                without.append(calledFor(piece, m_book));
+            return goes;
+        });
+        for (Piece& piece : pieces) {
             const auto at = places.find(piece.id.number());
             if (at == places.end())
                 continue;
@@ -250,8 +374,8 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
             }
             outcome.pieces.push_back({piece, number, at->second->keep, at->second->ppi});
         }
-        for (const std::string& wish : arrangement.droppedWishes)
-            outcome.droppedWishes.push_back(QString::fromStdString(wish));
+        for (const engine::DroppedWish& wish : arrangement.droppedWishes)
+            outcome.droppedWishes.push_back(sentenceFor(wish, without));
     }
     outcome.leftOut = leftOut(material);
     outcome.refused = material.refused.size();

@@ -20,7 +20,9 @@ public:
     void setDisplay(const Display& display);
     void setDrafts(const std::vector<PanelDraft>& drafts);
 
-    Result<std::variant<ArrangeOutcome, ArrangeFailure>> arrange(const Material& material);
+    // `advises`: proposals for a panel too empty or too full are tried and come with the outcome.
+    Result<std::variant<ArrangeOutcome, ArrangeFailure>> arrange(
+        const Material& material, bool advises);
 
 private:
     struct Panelled {
@@ -30,9 +32,16 @@ private:
     using Arranged = std::vector<std::pair<int, engine::Arrangement>>; // by panel number
     using Attempt = std::variant<Arranged, std::pair<int, engine::Failure>>;
 
-    [[nodiscard]] Attempt attempt() const;
-    [[nodiscard]] Book scratchBook() const;
+    [[nodiscard]] Attempt attempt() const { return attempt(m_display); }
+    [[nodiscard]] Attempt attempt(const Display& display) const;
+    [[nodiscard]] std::vector<Advice> adviceOn(const Arranged& arranged) const;
+    [[nodiscard]] std::optional<Advice> tried(Advice advice, const Display& display) const;
+    [[nodiscard]] double whiteOf(const Arranged& arranged, const Display& display) const;
+    [[nodiscard]] std::optional<Advice> overfull() const;
+    [[nodiscard]] engine::PageSpec pageOf(const Display& display) const;
+    [[nodiscard]] Book scratchBook(const Display& display) const;
     [[nodiscard]] bool makeRoom(int panel);
+    [[nodiscard]] bool makeRoomForPlan(const Arranged& arranged);
     [[nodiscard]] ArrangeOutcome outcomeOf(const Arranged& arranged, const Material& material);
     void fillEdit(ArrangeOutcome& outcome);
     void addPinned(const std::vector<const Panel*>& known);
@@ -42,8 +51,10 @@ private:
     const JobRun& m_run;
     EditBuilder m_edit;
     Display m_display;
+    const PanelTemplate* m_own = nullptr; // the teacher's template the display is arranged by
     std::vector<Piece> m_pinned;
     std::vector<Panelled> m_panels;
+    std::vector<Piece> m_dropped; // of the drafts, for want of room
 };
 
 } // namespace wainscot

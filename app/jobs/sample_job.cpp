@@ -76,6 +76,7 @@ void addAdultSide(const samples::SampleExperience& told, const Book& book, EditB
     experience.interpretation = told.interpretation;
     experience.nextSteps = told.nextSteps;
     experience.credits = told.credits;
+    experience.invitation = told.invitation;
     edit.put(experience);
 }
 
@@ -126,6 +127,50 @@ void addMeetings(const samples::SampleClass& sample, const Book& book, EditBuild
         meeting.on = note.on;
         meeting.notes = note.notes;
         edit.put(meeting);
+        for (const Quote* quote : quotesOf(book, experience->id)) {
+            if (!note.holdsQuotes || quote->on != note.on)
+                continue;
+            Quote told = *quote;
+            told.meeting = meeting.id;
+            edit.put(told);
+        }
+    }
+}
+
+QuoteId quoteFor(const samples::TranslatedText& text, const Book& book, ExperienceId experience)
+{
+    const Child* child = childCalled(book, text.child);
+    for (const Quote* quote : quotesOf(book, experience)) {
+        if (child != nullptr && quote->child == child->id && quote->prompt == text.prompt)
+            return quote->id;
+    }
+    return {};
+}
+
+void addTranslations(const samples::SampleClass& sample, const Book& book, EditBuilder& edit)
+{
+    for (const samples::TranslatedText& text : sample.translations) {
+        const Experience* experience = experienceByTitle(book, text.experience);
+        const auto what = translatedFromName(text.what);
+        if (experience == nullptr || !what)
+            continue;
+        Translation translation;
+        translation.experience = experience->id;
+        translation.what = *what;
+        translation.language = text.language;
+        translation.text = text.text;
+        if (*what == Translated::Words)
+            translation.quote = quoteFor(text, book, experience->id);
+        for (const Picture* picture : picturesOf(book, experience->id)) {
+            if (*what == Translated::Caption && picture->fileName == text.file)
+                translation.picture = picture->id;
+        }
+        const bool points = translation.quote.isValid() || translation.picture.isValid();
+        const bool needsTo = *what == Translated::Words || *what == Translated::Caption;
+        if (needsTo && !points)
+            continue; // fewer pictures were wished for
+        translation.id = edit.newId<Translation>();
+        edit.put(translation);
     }
 }
 
@@ -149,6 +194,7 @@ Result<> gatherSample(BookStore& store, const samples::SampleClass& sample, cons
     addToWords(sample, store.book(), edit);
     addToPictures(sample, store.book(), edit);
     addMeetings(sample, store.book(), edit);
+    addTranslations(sample, store.book(), edit);
     return store.history().perform(edit.take());
 }
 

@@ -1,6 +1,7 @@
 #include "core/permit/piece_clearing.h"
 
 #include "core/permit/reasons.h"
+#include "core/permit/translated.h"
 
 namespace wainscot {
 
@@ -80,8 +81,26 @@ bool PieceClearing::addQuote(const Piece& piece, ClearedPiece& cleared)
     cleared.language = firstLanguage(quote->language, quote->experience);
     cleared.name = m_rules.shownName(child);
     cleared.status = statusOf(*quote);
+    if (!piece.language.isEmpty() && !sameLanguage(piece.language, cleared.language)
+        && !translate(piece, *quote, cleared)) {
+        leaveOut("quote", piece.quote.number(), piece.id, reasons::notTranslated(child));
+        return false;
+    }
     if (const auto unnamed = m_rules.namingRefusal(child))
         leaveOut("name", child.id.number(), piece.id, *unnamed);
+    return true;
+}
+
+// An adult's wording stands where the child's own words would, and says so.
+bool PieceClearing::translate(const Piece& piece, const Quote& quote, ClearedPiece& cleared)
+{
+    const Translation* found = translationOf(m_rules.m_book, quote.id, piece.language);
+    if (found == nullptr)
+        return false;
+    cleared.translatedFrom = cleared.language;
+    cleared.text = named(found->text, true, piece.id);
+    cleared.language = piece.language;
+    cleared.status = translatedFrom(cleared.translatedFrom, piece.language);
     return true;
 }
 
@@ -104,6 +123,12 @@ bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
     shown.orientation = picture->orientation;
     shown.visible = visibleIn(piece, *picture);
     shown.mustStay = picture->mustStay;
+    if (!piece.secondLanguage.isEmpty() && !piece.text.isEmpty()) {
+        if (const auto* other = translationOf(m_rules.m_book, picture->id, piece.secondLanguage)) {
+            cleared.secondText = named(other->text, false, piece.id);
+            cleared.secondLanguage = piece.secondLanguage;
+        }
+    }
     const QString caption = piece.text.isEmpty() ? picture->caption : piece.text;
     shown.alternative = named(caption, false, piece.id);
     if (shown.alternative.trimmed().isEmpty()) {

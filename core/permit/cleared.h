@@ -34,6 +34,9 @@ struct ClearedPiece {
     QString language; // BCP 47
     QString name; // under a quote: "Mei, 5" or "a child, 4 to 5"
     QString status; // after the name: "drawn", "worked up together"; empty = said, exact words
+    QString translatedFrom; // language of the child's own words where these are an adult's wording
+    QString secondText; // a picture's caption once more, in another language
+    QString secondLanguage;
     std::optional<ClearedPicture> picture;
     int group = 0;
     int order = 0;

@@ -22,6 +22,7 @@ public:
 
 private:
     [[nodiscard]] bool addQuote(const Piece& piece, ClearedPiece& cleared);
+    [[nodiscard]] bool translate(const Piece& piece, const Quote& quote, ClearedPiece& cleared);
     [[nodiscard]] bool addPicture(const Piece& piece, ClearedPiece& cleared);
     [[nodiscard]] QString named(const QString& text, bool childsWords, PieceId piece);
     [[nodiscard]] QString firstLanguage(const QString& own, ExperienceId experience) const;

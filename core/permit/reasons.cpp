@@ -54,6 +54,12 @@ QString speakerGone()
     return QStringLiteral("The child who said this is no longer in the class list.");
 }
 
+QString notTranslated(const Child& child)
+{
+    return QStringLiteral("%1: nobody has written these words in the other language yet.")
+        .arg(child.name.simplified());
+}
+
 QString wordsGone()
 {
     return QStringLiteral("These words are no longer in the book.");

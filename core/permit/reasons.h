@@ -12,6 +12,7 @@ namespace wainscot::reasons {
 // "Ines has no permission to be quoted in the building."
 [[nodiscard]] QString notQuoted(const Child& child, Audience audience);
 [[nodiscard]] QString speakerGone(); // the child is no longer in the book
+[[nodiscard]] QString notTranslated(const Child& child); // into the language asked for
 [[nodiscard]] QString wordsGone(); // the quote is no longer in the book
 
 // "IMG_0012.jpg: Ines and Tomas have no permission to be seen in the building."

@@ -88,8 +88,14 @@ struct Wish {
     int columns = 0; // soft: the width aimed at
     int firstColumn = -1; // hard: the cell begins at this column
     int rows = 0; // soft: the height aimed at
+    bool exactRows = false; // `rows` is hard
+    int rowsAbove = 0; // hard: whole rows of white above the piece, inside its cell
+    int pictureColumns = 0; // hard: a picture is at most so wide in its cell; 0 = as the cell
+    bool lastInColumn = false; // stands at the foot: no more than a gutter below it
+    bool even = false; // soft: texts of a column share out their white evenly
     double area = 0; // soft: share of the page a picture aims at, 0..1
     Stand stand = Stand::Top;
+    int level = 0; // > 0: texts side by side with the same number end on one baseline
     bool bandBefore = false; // hard: a cut across the whole page lies before it
     friend bool operator==(const Wish&, const Wish&) = default;
 };
@@ -104,6 +110,9 @@ struct Item {
     bool breakBefore = false; // must begin a page
     std::optional<GridRect> pinned;
     std::optional<GridRect> previous; // where it was; moving costs something
+    bool optional = false; // left out before any other wish is dropped
+    bool fromRight = false; // its lines have their edge at the right
+    int side = 0; // of two languages side by side: 1 or 2; 0 = neither
     Wish wish;
     Mm indent; // kept free at the left unless the cell begins at the margin (a wide hanging mark)
 };
@@ -158,6 +167,35 @@ struct CostTerms {
     CostTerms& operator+=(const CostTerms& more);
 };
 
+// What a template asked for and did not get, and why.
+enum class WishAbout {
+    Plan, // all of it: bands, places, order
+    Widths, // of the title and the large picture
+    Places, // the columns at which pieces begin
+    Spans, // how many columns pieces are wide
+    FixedPlaces, // pieces that were to stay exactly where they were
+    LargePicture, // comes out much smaller than wished for
+    OptionalPieces, // left out
+};
+enum class WishReason {
+    NoSuchPlan,
+    NotTwelveColumns,
+    SeveralPages,
+    TooManyGroups, // `most` and `here` say how many
+    NoPlace, // for some of the pieces
+    NoRoom, // the pieces do not fit so
+    BadPage, // they would fit, with too much cropped or left white
+};
+struct DroppedWish {
+    WishAbout what = WishAbout::Plan;
+    WishReason why = WishReason::NoRoom;
+    std::string plan; // its name
+    int most = 0;
+    int here = 0;
+    std::vector<ItemId> items; // that it is about, where that is not all
+    friend bool operator==(const DroppedWish&, const DroppedWish&) = default;
+};
+
 struct Arrangement {
     std::vector<Placement> items; // reading order
     int pages = 0;
@@ -165,7 +203,8 @@ struct Arrangement {
     CostTerms cost;
     int orderInversions = 0; // pairs a row-first reader would meet the wrong way round
     std::vector<GroupChange> groupChanges;
-    std::vector<std::string> droppedWishes; // of a template, each with its reason
+    std::vector<DroppedWish> droppedWishes;
+    std::vector<ItemId> leftOut; // optional items there was no room for
 };
 
 enum class Obstacle {
@@ -186,11 +225,30 @@ struct Failure {
 
 using Outcome = std::variant<Arrangement, Failure>;
 
+// One place of a teacher's own template. Shares as in core/model/panel_template.h.
+struct FormPlace {
+    Kind kind = Kind::Quote;
+    int group = 0;
+    int column = -1; // -1 = anywhere
+    int columns = 0; // 0 = any
+    double rows = 0; // share of the page's rows
+    double area = 0; // share of the panel
+    bool dominant = false;
+    bool optional = false;
+    bool fixed = false;
+    double top = 0; // share of the page's rows
+};
+struct Form {
+    std::string name;
+    std::vector<FormPlace> places; // in reading order
+};
+
 struct Request {
     std::vector<Item> items; // reading order
     PageSpec page;
     std::optional<int> pages; // nothing = as many as it takes
     std::string plan; // name of a template of plan.h; empty = free
+    std::optional<Form> form; // a teacher's own template; goes before `plan`
     const std::atomic<bool>* cancel = nullptr;
 };
 

@@ -32,6 +32,7 @@ struct Weights {
     double titleLines = 3; // squared lines of a title beyond three
     double captionLines = 2; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
+    double even = 0.05; // squared rows of white below a text that shares them out evenly
     double cut = 0.25; // a vertical cut; half a unit more on an odd column
     double sideBySideStacks = 4; // two stacks side by side read ambiguously
     double foot = 4; // the page's foot left white, as share of its height

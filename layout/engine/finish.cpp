@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kHairlineAbove = 0.65; // row units above the first line of the new group
 constexpr double kTouch = 1e-6;
+constexpr double kLevelWithin = 0.6; // row units
 
 // Fewest whole rows that hold `height`.
 int rowsFor(double height, const PageSpec& page)
@@ -51,6 +52,7 @@ public:
             priceRow(node);
             levelPictures(node, before);
             dropBesideLabels(node, before);
+            levelLanguages(before);
         } else {
             partGroups(node);
         }
@@ -73,6 +75,7 @@ private:
     void priceRow(const Node& row);
     void levelPictures(const Node& row, std::size_t from);
     void dropBesideLabels(const Node& row, std::size_t from);
+    void levelLanguages(std::size_t from);
     void partGroups(const Node& stack);
     bool shorten(Placement& picture, double reserve) const;
     int pieceOf(ItemId id) const;
@@ -92,7 +95,12 @@ Placement Finisher::placed(int index, const GridRect& at, const LeafFit& fit) co
     Placement out;
     out.id = piece.item.id;
     out.at = at;
-    out.cell = page.cell(at);
+    GridRect room = at;
+    if (!piece.item.pinned) {
+        room.y += piece.item.wish.rowsAbove;
+        room.h -= piece.item.wish.rowsAbove;
+    }
+    out.cell = page.cell(room);
     const Mm indent = at.x > 0 ? piece.item.indent : Mm(0);
     const double full = out.cell.height.value();
     out.cell.x += indent;
@@ -108,9 +116,11 @@ Placement Finisher::placed(int index, const GridRect& at, const LeafFit& fit) co
         out.ppi = fit.ppi;
         height += fit.pictureHeight + 2 * border.value();
     } else {
+        if (piece.item.fromRight)
+            out.cell.x += out.cell.width - Mm(fit.textWidth);
         out.cell.width = Mm(fit.textWidth);
         if (piece.spec.tinted) {
-            const int rows = std::min(at.h, rowsFor(height, page));
+            const int rows = std::min(room.h, rowsFor(height, page));
             height = page.height(rows).value();
         }
     }
@@ -225,6 +235,34 @@ void Finisher::dropBesideLabels(const Node& row, std::size_t from)
             const int taken = rowsFor(one.cell.height.value(), m_leaves.page());
             if (one.id == piece.item.id && taken + rows <= one.at.h)
                 one.cell.y += rows * m_leaves.page().rowUnit;
+        }
+    }
+}
+
+// A text in two languages: other scripts lead their lines otherwise, so where both come out nearly
+// as high, they end on one baseline.
+void Finisher::levelLanguages(std::size_t from)
+{
+    const double near = kLevelWithin * m_leaves.page().rowUnit.value();
+    for (std::size_t a = from; a < m_out.items.size(); ++a) {
+        Placement& one = m_out.items[a];
+        const int level = m_leaves.piece(pieceOf(one.id)).item.wish.level;
+        for (std::size_t b = a + 1; level > 0 && b < m_out.items.size(); ++b) {
+            Placement& other = m_out.items[b];
+            if (m_leaves.piece(pieceOf(other.id)).item.wish.level != level)
+                continue;
+            if (m_leaves.piece(pieceOf(one.id)).item.kind == Kind::Invitation) {
+                // Both begin on one line; the lines to write on below are for both.
+                const Mm top = std::min(one.cell.y, other.cell.y);
+                for (Placement* text : {&one, &other}) {
+                    text->cell.height += text->cell.y - top;
+                    text->cell.y = top;
+                }
+                continue;
+            }
+            const Mm lower = one.cell.bottom() - other.cell.bottom();
+            if (std::abs(lower.value()) < near)
+                (lower > Mm() ? other : one).cell.y += lower > Mm() ? lower : -lower;
         }
     }
 }

@@ -29,6 +29,8 @@ void add(std::int64_t& term, double units)
 double clearBelow(const Piece& piece, const PageSpec& page)
 {
     const double gutter = page.gutter.value();
+    if (piece.item.wish.lastInColumn)
+        return gutter;
     switch (piece.item.kind) {
     case Kind::Title: // one entry: nothing else within a row and a half
         return std::max(gutter, 1.5 * page.rowUnit.value());
@@ -147,6 +149,8 @@ void LeafTable::fitText(const Piece& piece, double width, int h, LeafFit& out)
     const double aside = (width - used) / column - 2;
     if (aside > 0)
         add(out.cost.white, m_weights.side * square(aside) * h);
+    if (piece.item.wish.even)
+        add(out.cost.white, m_weights.even * square(slack / unit));
     const double meanChar = piece.spec.meanChar.value();
     const double padding = piece.spec.tinted ? 2 * kTintPadding * unit : 0;
     const double chars = meanChar > 0 ? (out.textWidth - padding) / meanChar : 0;
@@ -165,7 +169,9 @@ void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out
         return;
     const double gap = piece.spec.captionGap.value();
     out.textHeight = caption.height > Mm(0) ? caption.height.value() + gap : 0;
-    const double boxWidth = width - 2 * border;
+    const int columns = piece.item.wish.pictureColumns;
+    const double room = columns > 0 ? std::min(width, m_page.width(columns).value()) : width;
+    const double boxWidth = room - 2 * border;
     const double boxHeight = m_page.height(h).value() - out.textHeight - 2 * border;
     if (std::min(boxWidth, boxHeight) < kSmallestPictureGutters * gutter)
         return;
@@ -224,7 +230,7 @@ void LeafTable::priceWishes(const Piece& piece, const GridRect& cell, LeafFit& o
     const Wish& wish = piece.item.wish;
     if (wish.columns > 0)
         add(out.cost.size, m_weights.wish * square(double(cell.w - wish.columns) / wish.columns));
-    if (wish.rows > 0)
+    if (wish.rows > 0 && !wish.exactRows)
         add(out.cost.size, m_weights.wish * square(double(cell.h - wish.rows) / wish.rows));
     if (piece.item.previous) {
         const GridRect& before = *piece.item.previous;
@@ -241,15 +247,21 @@ LeafFit LeafTable::ownFit(int i, int x, int w, int h)
     const Piece& piece = m_pieces[std::size_t(i)];
     if (h < 1 || !allowed(piece, x, w))
         return out;
+    const Wish& wish = piece.item.wish;
+    if (wish.exactRows && h != wish.rows)
+        return out;
+    const int rows = piece.item.pinned ? h : h - wish.rowsAbove;
+    if (rows < 1)
+        return out;
     const double indent = x > 0 ? piece.item.indent.value() : 0;
     const double width = m_page.width(w).value() - indent;
     if (piece.blank) {
         out.possible = true;
         add(out.cost.white, m_weights.empty * w * h / (m_page.columns * m_page.rows));
     } else if (piece.isPicture()) {
-        fitPicture(piece, width, h, out);
+        fitPicture(piece, width, rows, out);
     } else {
-        fitText(piece, width, h, out);
+        fitText(piece, width, rows, out);
     }
     if (out.possible)
         priceWishes(piece, {0, x, 0, w, h}, out);

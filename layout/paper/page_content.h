@@ -59,6 +59,8 @@ private:
     void enterSpan(int element, const QString& text);
     void leave();
     void draw(const Fill& fill, SizeMm panel);
+    void draw(const Disc& disc);
+    [[nodiscard]] std::string circle(PointMm centre, Mm radius) const;
     void draw(const PlacedPicture& picture, SizeMm panel);
     void draw(const GlyphRun& run, int element);
     void setColour(QRgb colour);

@@ -2,6 +2,7 @@
 
 #include <QGlyphRun>
 #include <QPainter>
+#include <QPainterPath>
 
 #include <cmath>
 #include <optional>
@@ -42,6 +43,17 @@ public:
     void play(const Fill& fill, PieceId)
     {
         m_painter.fillRect(toRect(fill.rect), QColor::fromRgb(fill.colour));
+    }
+
+    void play(const Disc& disc, PieceId)
+    {
+        const QPointF centre(disc.centre.x.value(), disc.centre.y.value());
+        QPainterPath shape;
+        shape.addEllipse(centre, disc.radius.value(), disc.radius.value());
+        const double inner = (disc.radius - disc.ring).value();
+        if (disc.ring > Mm())
+            shape.addEllipse(centre, inner, inner); // odd-even: what lies inside twice is empty
+        m_painter.fillPath(shape, QColor::fromRgb(disc.colour));
     }
 
     void play(const GlyphRun& run, PieceId)
@@ -106,6 +118,8 @@ RectMm reachOf(const Mark& mark)
         return fill->rect;
     if (const auto* placed = std::get_if<PlacedPicture>(&mark.shape))
         return placed->place;
+    if (const auto* disc = std::get_if<Disc>(&mark.shape))
+        return RectMm{disc->centre.x, disc->centre.y, Mm(), Mm()}.grown(disc->radius);
     const auto& run = std::get<GlyphRun>(mark.shape);
     double left = 0;
     double right = 0;

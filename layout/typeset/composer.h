@@ -46,6 +46,8 @@ private:
     [[nodiscard]] TextPart words(const QString& paragraph, const QString& closing, Mm cap) const;
     [[nodiscard]] TextBlock openingMark(const QString& mark, const QString& words, Mm cap) const;
     [[nodiscard]] QString comma() const;
+    [[nodiscard]] bool isTranslation() const;
+    [[nodiscard]] QRgb markColour() const;
 
     void addHeading();
     void addBody(QRgb colour, Weight weight, Breaking breaking);

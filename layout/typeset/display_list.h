@@ -69,11 +69,19 @@ struct Fill {
     QRgb colour = 0xffffffff;
 };
 
+// A knot of the thread, or the open ring at its end.
+struct Disc {
+    PointMm centre;
+    Mm radius; // to the outer edge
+    Mm ring; // width of a ring; 0 = filled
+    QRgb colour = 0xff000000;
+};
+
 // One thing to draw. `element` -1 = decoration (rules, tints, mats): no meaning of its own.
 struct Mark {
     int element = -1;
     PieceId piece;
-    std::variant<Fill, PlacedPicture, GlyphRun> shape;
+    std::variant<Fill, PlacedPicture, GlyphRun, Disc> shape;
 };
 
 // Text that another font draws than the style asks for: reported, never silent.

@@ -28,7 +28,7 @@ RectMm united(const RectMm& a, const RectMm& b)
         left, top, std::max(a.right(), b.right()) - left, std::max(a.bottom(), b.bottom()) - top};
 }
 
-std::vector<Block> blocksOf(const std::vector<ClearedPiece>& pieces)
+std::vector<Block> blocksOf(const std::vector<ClearedPiece>& pieces, Parting parting)
 {
     std::vector<Block> blocks;
     std::map<int, std::size_t> byGroup;
@@ -43,7 +43,8 @@ std::vector<Block> blocksOf(const std::vector<ClearedPiece>& pieces)
         if (piece.group > 0)
             byGroup[piece.group] = blocks.size();
         const bool invites = piece.kind == PieceKind::Invitation;
-        blocks.push_back({piece.cell, piece.group > 0, piece.group > 0 || invites});
+        const bool group = piece.group > 0 && parting == Parting::Groups;
+        blocks.push_back({piece.cell, group, group || invites});
     }
     return blocks;
 }
@@ -141,10 +142,11 @@ private:
 
 } // namespace
 
-std::vector<RectMm> groupRules(const std::vector<ClearedPiece>& pieces, const Grid& grid)
+std::vector<RectMm> groupRules(
+    const std::vector<ClearedPiece>& pieces, const Grid& grid, Parting parting)
 {
     Cutter cutter(grid);
-    cutter.across(blocksOf(pieces), grid.margin, grid.panel.width - grid.margin);
+    cutter.across(blocksOf(pieces, parting), grid.margin, grid.panel.width - grid.margin);
     return cutter.take();
 }
 

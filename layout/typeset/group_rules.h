@@ -12,6 +12,6 @@ namespace wainscot {
 // arrangement: wherever a cut through the panel (or through one of its columns) parts groups with a
 // whole row free above the lower one. 0.35 mm high, 0.65 rows above the new group.
 [[nodiscard]] std::vector<RectMm> groupRules(
-    const std::vector<ClearedPiece>& pieces, const Grid& grid);
+    const std::vector<ClearedPiece>& pieces, const Grid& grid, Parting parting = Parting::Groups);
 
 } // namespace wainscot

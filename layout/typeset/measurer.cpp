@@ -17,6 +17,8 @@ constexpr double kMarkInGutter = 0.70; // gutters a hanging mark may take
 struct Measured {
     std::optional<TitleTexts> title;
     PieceText text; // of everything else
+    PieceText second; // a caption's other language
+    Mm between; // two captions side by side
     Mm indent;
     [[nodiscard]] const PieceText& at(Mm width) const
     {
@@ -49,6 +51,8 @@ PanelMeasurer::PanelMeasurer(
         if (piece.kind == PieceKind::Title)
             measured.title.emplace(piece, style, language);
         measured.text = pieceText(piece, style, language, style.scale.titleStep);
+        measured.second = secondCaption(piece, style);
+        measured.between = style.grid.gutter;
         measured.indent = indentFor(measured.text, style.grid);
         m_state->pieces.emplace(piece.id.number(), std::move(measured));
     }
@@ -70,7 +74,16 @@ engine::TextMetrics PanelMeasurer::measure(engine::ItemId item, Mm width) const
             return known->second;
     }
     const PieceText& text = at->second.at(width);
-    const PieceLines lines = pieceLines(text, width);
+    const bool two = !at->second.second.parts.empty();
+    const Mm own = two ? (width - at->second.between) / 2 : width;
+    PieceLines lines = pieceLines(text, own);
+    if (two) {
+        const PieceLines other = pieceLines(at->second.second, own);
+        lines.height = std::max(lines.height, other.height);
+        lines.lines = std::max(lines.lines, other.lines);
+        lines.fits = lines.fits && other.fits;
+        lines.usedWidth = width;
+    }
     engine::TextMetrics metrics;
     metrics.lines = lines.lines;
     metrics.usedWidth = lines.usedWidth;

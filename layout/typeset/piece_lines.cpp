@@ -7,8 +7,6 @@ namespace wainscot {
 
 namespace {
 
-constexpr int kMostTitleLines = 3;
-
 Mm columnOf(const TextPart& part, Mm width)
 {
     // Rounding an em to whole units may widen a line by less than anyone can see.
@@ -47,6 +45,7 @@ PieceLines pieceLines(const PieceText& text, Mm width)
 TitleTexts::TitleTexts(const ClearedPiece& title, const PanelStyle& style, const QString& language)
     : m_steps(titleSteps(style.grid.panel))
     , m_styleStep(style.scale.titleStep)
+    , m_mostLines(style.titleLines)
 {
     for (const int step : m_steps)
         m_texts.push_back(pieceText(title, style, language, step));
@@ -64,7 +63,7 @@ int TitleTexts::wantedStep(Mm width) const
 {
     for (const int step : m_steps) {
         const PieceLines lines = pieceLines(at(step), width);
-        if (step <= m_styleStep && lines.fits && lines.lines <= kMostTitleLines)
+        if (step <= m_styleStep && lines.fits && lines.lines <= m_mostLines)
             return step;
     }
     return m_steps.back();
@@ -78,7 +77,7 @@ int TitleTexts::stepFor(SizeMm room) const
             break;
         const PieceText& text = at(step);
         const PieceLines lines = pieceLines(text, room.width);
-        if (lines.fits && lines.lines <= kMostTitleLines
+        if (lines.fits && lines.lines <= m_mostLines
             && lines.height + text.clearBelow <= room.height)
             return step;
     }

@@ -111,6 +111,21 @@ PieceText pieceText(
     return {};
 }
 
+PieceText secondCaption(const ClearedPiece& piece, const PanelStyle& style)
+{
+    if (piece.secondText.isEmpty())
+        return {};
+    ClearedPiece other = piece;
+    other.text = piece.secondText;
+    other.language = piece.secondLanguage;
+    return pieceText(other, style, piece.secondLanguage, style.scale.titleStep);
+}
+
+Mm captionWidth(const ClearedPiece& piece, const PanelStyle& style, Mm width)
+{
+    return piece.secondText.isEmpty() ? width : (width - style.grid.gutter) / 2;
+}
+
 std::vector<int> titleSteps(SizeMm panel)
 {
     // ISO 216: the short side of A3 is 297 mm.

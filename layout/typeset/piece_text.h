@@ -49,6 +49,11 @@ struct PieceText {
 [[nodiscard]] PieceText pieceText(
     const ClearedPiece& piece, const PanelStyle& style, const QString& language, int titleStep);
 
+// A picture's caption in its second language; no parts where it has none.
+[[nodiscard]] PieceText secondCaption(const ClearedPiece& piece, const PanelStyle& style);
+// What each of two captions side by side is given of a picture's width.
+[[nodiscard]] Mm captionWidth(const ClearedPiece& piece, const PanelStyle& style, Mm width);
+
 // Steps a title may take on a panel, the largest first.
 [[nodiscard]] std::vector<int> titleSteps(SizeMm panel);
 
@@ -66,10 +71,11 @@ struct PieceLines {
 class TitleTexts {
 public:
     TitleTexts(const ClearedPiece& title, const PanelStyle& style, const QString& language);
-    // The style's own step, or the largest below it that sets in at most three lines.
+    // The style's own step, or the largest below it that sets in at most so many lines as the style
+    // has for titles.
     [[nodiscard]] int wantedStep(Mm width) const;
-    // The largest step that sets in at most three lines and leaves the room below it free; at least
-    // the wanted one, whatever the height.
+    // The largest step that sets in at most so many lines as the style has for titles and leaves
+    // the room below it free; at least the wanted one, whatever the height.
     [[nodiscard]] int stepFor(SizeMm room) const;
     [[nodiscard]] const PieceText& at(int step) const;
 
@@ -77,6 +83,7 @@ private:
     std::vector<int> m_steps;
     std::vector<PieceText> m_texts;
     int m_styleStep = 5;
+    int m_mostLines = 3;
 };
 
 // A tint ends on a row line: the height it takes for a piece that is `height` high.

@@ -56,11 +56,11 @@ TextPart Composer::words(const QString& paragraph, const QString& closing, Mm ca
         TypeRole::ChildsWords,
         Weight::Regular,
         cap,
-        m_style.palette.child)};
+        isTranslation() ? m_style.palette.adult : m_style.palette.child)};
     if (!closing.isEmpty()) {
         TextSpan mark = spans.front();
         mark.text = closing;
-        mark.colour = m_style.palette.accent;
+        mark.colour = markColour();
         mark.script = markScript(paragraph);
         // A full-width point has nothing in its second half.
         mark.drawnInEm = kClosingMarkDrawnIn + (endsWithFullWidthPoint(paragraph) ? 0.5 : 0);
@@ -82,8 +82,8 @@ TextPart Composer::words(const QString& paragraph, const QString& closing, Mm ca
 
 TextBlock Composer::openingMark(const QString& mark, const QString& words, Mm cap) const
 {
-    TextSpan opening = span(
-        mark, Voice::Child, TypeRole::ChildsWords, Weight::Regular, cap, m_style.palette.accent);
+    TextSpan opening =
+        span(mark, Voice::Child, TypeRole::ChildsWords, Weight::Regular, cap, markColour());
     opening.script = markScript(words);
     const bool fromRight = directionOf(words, m_language) == Direction::RightToLeft;
     return TextBlock(
@@ -97,7 +97,7 @@ void Composer::addName(Mm voiceCap)
     const TypeRole role = m_scale.voiceStep >= 3 ? TypeRole::Body : TypeRole::Caption;
     const Mm cap = role == TypeRole::Body ? m_scale.body : m_scale.caption();
     std::vector<TextSpan> spans{
-        span(m_piece.name, Voice::Adult, role, Weight::Bold, cap, m_style.palette.accent)};
+        span(m_piece.name, Voice::Adult, role, Weight::Bold, cap, markColour())};
     if (!m_piece.status.isEmpty()) {
         spans.push_back(span(comma() + m_piece.status,
             Voice::Adult,
@@ -112,6 +112,17 @@ void Composer::addName(Mm voiceCap)
     part.lead = kCaptionLead * cap;
     part.above = m_text.parts.empty() ? Mm() : kNameDistance * voiceCap;
     add(std::move(part));
+}
+
+bool Composer::isTranslation() const
+{
+    return !m_piece.translatedFrom.isEmpty();
+}
+
+// A translation is an adult's wording: all of it, marks and name too, is in the adult's colour.
+QRgb Composer::markColour() const
+{
+    return isTranslation() ? m_style.palette.adult : m_style.palette.accent;
 }
 
 QString Composer::comma() const

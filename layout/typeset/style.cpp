@@ -180,6 +180,33 @@ RectMm Grid::cell(int column_, int row, int columns_, int rows_) const
     return {x(column_), y(row), width(columns_), height(rows_)};
 }
 
+PlanStyle planStyle(const QString& plan)
+{
+    PlanStyle style;
+    style.pairing = QStringLiteral("Schoolroom");
+    style.palette = QStringLiteral("Wet Slate");
+    if (plan == QLatin1String("voices")) {
+        style.voiceStep = 3;
+        style.titleStep = 6;
+        style.titleLines = 2;
+        style.pairing = QStringLiteral("Reading Room");
+        style.palette = QStringLiteral("Rowan");
+    } else if (plan == QLatin1String("evening")) {
+        style.parting = Parting::Invitation;
+        style.pairing = QStringLiteral("Many Scripts");
+        style.palette = QStringLiteral("Pond Iron");
+    } else if (plan == QLatin1String("drawing")) {
+        style.pairing = QStringLiteral("Fieldbook");
+        style.palette = QStringLiteral("Damson");
+    } else if (plan == QLatin1String("thread")) {
+        style.thread = true;
+        style.parting = Parting::Invitation;
+        style.pairing = QStringLiteral("Many Scripts");
+        style.palette = QStringLiteral("Linseed");
+    }
+    return style;
+}
+
 PanelStyle panelStyle(const Display& display, int voiceStep, int titleStep)
 {
     PanelStyle style;
@@ -190,6 +217,10 @@ PanelStyle panelStyle(const Display& display, int voiceStep, int titleStep)
     style.readingDistance = display.readingDistance;
     style.pairing = pairingByName(display.pairing);
     style.palette = paletteByName(display.palette);
+    const PlanStyle plan = planStyle(display.plan);
+    style.titleLines = plan.titleLines;
+    style.parting = plan.parting;
+    style.thread = plan.thread;
     return style;
 }
 

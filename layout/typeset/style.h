@@ -71,13 +71,35 @@ struct Grid {
     [[nodiscard]] RectMm cell(int column, int row, int columns, int rows) const;
 };
 
+// Between which pieces a hairline stands.
+enum class Parting {
+    Groups, // groups one above the other, and before an invitation
+    Invitation, // only before an invitation
+};
+
 struct PanelStyle {
     Grid grid;
     TypeScale scale;
     Mm readingDistance;
     Pairing pairing;
     Palette palette;
+    int titleLines = 3; // at most
+    Parting parting = Parting::Groups;
+    bool thread = false; // a line through all meetings, with knots
 };
+
+// What a plan asks of the style, by name: steps of voice and title, pairing and palette that suit
+// it, and its furniture. Unknown and a teacher's own: as "days".
+struct PlanStyle {
+    int voiceStep = 2;
+    int titleStep = 5;
+    int titleLines = 3;
+    Parting parting = Parting::Groups;
+    bool thread = false;
+    QString pairing;
+    QString palette;
+};
+[[nodiscard]] PlanStyle planStyle(const QString& plan);
 
 // Body = 20 arcminutes at the reading distance; grid by panel-size rules; voice and title at the
 // given steps.

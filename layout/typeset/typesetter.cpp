@@ -2,6 +2,7 @@
 
 #include "layout/typeset/group_rules.h"
 #include "layout/typeset/piece_text.h"
+#include "layout/typeset/thread.h"
 #include "layout/typeset/writing_lines.h"
 
 #include <QPainterPath>
@@ -59,8 +60,10 @@ public:
 
     DisplayList take()
     {
-        for (const RectMm& rule : groupRules(m_panel.pieces(), m_style.grid))
+        for (const RectMm& rule : groupRules(m_panel.pieces(), m_style.grid, m_style.parting))
             fill({}, rule, onWhite(m_style.palette.adult, kRuleStrength));
+        if (m_style.thread)
+            setThread();
         const int titleStep = commonTitleStep();
         for (const ClearedPiece& piece : m_panel.pieces()) {
             if (piece.cell.isEmpty())
@@ -205,18 +208,28 @@ private:
         return top;
     }
 
+    void setThread()
+    {
+        const Thread thread = threadOf(m_panel.pieces(), m_style);
+        for (const Fill& line : thread.lines)
+            m_list.marks.push_back({-1, {}, line});
+        for (const Disc& knot : thread.knots)
+            m_list.marks.push_back({-1, {}, knot});
+    }
+
     void setPicture(const ClearedPiece& piece, const PieceText& text)
     {
         if (!piece.picture)
             return;
-        const PieceLines lines = pieceLines(text, piece.cell.width);
+        const Mm width = captionWidth(piece, m_style, piece.cell.width);
+        const PieceLines lines = pieceLines(text, width);
         const bool sample = piece.kind == PieceKind::Work;
         const Mm border = sample ? kMatBorder * m_style.grid.gutter : Mm();
         RectMm place = piece.picturePlace;
         if (place.isEmpty()) {
             RectMm room = piece.cell;
             if (!text.parts.empty())
-                room.height -= text.spec.captionGap + lines.height;
+                room.height -= text.spec.captionGap + lines.height; // of the first language
             room = room.grown(-border);
             place = sample && !room.isEmpty() ? fitted(room, aspectOf(*piece.picture)) : room;
         }
@@ -229,9 +242,18 @@ private:
         m_list.elements.back().bounds = place;
         m_list.marks.push_back({figure, piece.id, PlacedPicture{*piece.picture, place}});
         const Mm edge = place.grown(border).bottom();
-        const RectMm below{
-            piece.cell.x, edge + text.spec.captionGap, piece.cell.width, lines.height};
+        const RectMm below{piece.cell.x, edge + text.spec.captionGap, width, lines.height};
         setParts(piece, text, lines, below, figure);
+        const PieceText other = secondCaption(piece, m_style);
+        if (other.parts.empty())
+            return;
+        ClearedPiece second = piece;
+        second.language = piece.secondLanguage;
+        setParts(second,
+            other,
+            pieceLines(other, width),
+            {piece.cell.right() - width, below.y, width, lines.height},
+            figure);
     }
 
     const ClearedPanel& m_panel;

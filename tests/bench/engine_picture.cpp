@@ -178,7 +178,7 @@ int main(int argc, char** argv)
             double(cost.reading) / 1024,
             double(cost.alignment) / 1024);
     }
-    for (const std::string& wish : arrangement.droppedWishes)
-        std::printf("dropped: %s\n", wish.c_str());
+    for (const DroppedWish& wish : arrangement.droppedWishes)
+        std::printf("dropped: wish %d, reason %d\n", int(wish.what), int(wish.why));
     return 0;
 }

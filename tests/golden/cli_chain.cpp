@@ -171,7 +171,11 @@ TEST_F(Chain, ArrangesAndChecksWithTheirKeys)
             QStringLiteral("panels"),
             QStringLiteral("pieces"),
             QStringLiteral("left_out"),
-            QStringLiteral("arrangement")}));
+            QStringLiteral("arrangement"),
+            QStringLiteral("plan"),
+            QStringLiteral("dropped_wishes"),
+            QStringLiteral("advice")}));
+    EXPECT_EQ(json[u"plan"].toString(), QStringLiteral("days"));
     EXPECT_EQ(json[u"panels"].toInt(), 1);
     EXPECT_EQ(json[u"pieces"].toInt(), json[u"arrangement"].toArray().size());
     EXPECT_EQ(keysOf(json[u"left_out"].toArray().at(0)),

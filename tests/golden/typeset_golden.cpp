@@ -77,6 +77,12 @@ private:
         m_out << "  fill " << where(fill.rect) << ' ' << QString::number(fill.colour & 0xffffff, 16)
               << '\n';
     }
+    void write(const Disc& disc)
+    {
+        m_out << "  disc " << mm(disc.centre.x) << ' ' << mm(disc.centre.y) << " r "
+              << mm(disc.radius) << " ring " << mm(disc.ring) << '\n';
+    }
+
     void write(const PlacedPicture& placed)
     {
         m_out << "  picture " << placed.picture.id.number() << ' ' << where(placed.place) << '\n';

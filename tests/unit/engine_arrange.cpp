@@ -140,7 +140,8 @@ TEST(DaysPlan, FiveDaysAreArrangedFreelyAndItSaysWhy)
 {
     const auto document = makeDays(2, 5, Format::A1Landscape);
     const Arrangement page = arranged(document->request, document->text);
-    EXPECT_THAT(page.droppedWishes, ElementsAre("plan days: it holds 4 groups, here are 5"));
+    EXPECT_THAT(page.droppedWishes,
+        ElementsAre(DroppedWish{WishAbout::Plan, WishReason::TooManyGroups, "days", 4, 5, {}}));
     EXPECT_EQ(page.items.size(), document->request.items.size());
 }
 
@@ -206,7 +207,8 @@ TEST(Plans, UnknownNameIsSaid)
     auto document = makeDocument(4, 9, Format::A1Landscape);
     document->request.plan = "spiral";
     const Arrangement page = arranged(document->request, document->text);
-    EXPECT_THAT(page.droppedWishes, ElementsAre("plan spiral: there is none of this name"));
+    EXPECT_THAT(page.droppedWishes,
+        ElementsAre(DroppedWish{WishAbout::Plan, WishReason::NoSuchPlan, "spiral", 0, 0, {}}));
 }
 
 TEST(EngineFailure, AWordWiderThanThePageIsNamed)
