@@ -30,4 +30,5 @@ add_executable(bench_engine
   bench/engine_selection.cpp)
 target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality
   selection_problems Qt6::Gui)
+wainscot_test(engine_templates unit SOURCES unit/engine_templates.cpp LINK engine_documents)
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)

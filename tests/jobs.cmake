@@ -1,4 +1,5 @@
 wainscot_test(jobs_unit unit
-  SOURCES unit/jobs_arrange.cpp unit/jobs_gather.cpp unit/jobs_photos.cpp support/class_book.cpp
+  SOURCES unit/jobs_arrange.cpp unit/jobs_gather.cpp unit/jobs_photos.cpp
+    unit/jobs_templates.cpp support/class_book.cpp
   LINK app_jobs)
 wainscot_test(jobs_golden golden SOURCES golden/sample_style.cpp LINK app_jobs)

@@ -14,6 +14,7 @@ const std::vector<Command>& commands()
                  arrangeCommands(),
                  checkCommands(),
                  exportCommands(),
+                 templateCommands(),
                  laterCommands()})
             table.insert(table.end(), part.begin(), part.end());
         return table;

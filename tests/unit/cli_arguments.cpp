@@ -126,6 +126,7 @@ TEST(Program, KnowsEveryCommandByName)
             "arrange",
             "check",
             "export",
+            "template",
             "keep",
             "show",
             "listen",
