@@ -1,4 +1,5 @@
-add_library(engine_documents STATIC support/engine_documents.cpp)
+add_library(engine_documents STATIC
+  support/engine_documents.cpp support/engine_edits.cpp)
 target_link_libraries(engine_documents PUBLIC layout_engine)
 
 # Looking at arrangements, not run by the tests.
@@ -7,6 +8,7 @@ target_link_libraries(engine_picture PRIVATE engine_documents)
 
 wainscot_test(engine_alternatives property SOURCES property/engine_alternatives.cpp
   LINK engine_documents)
+wainscot_test(engine_again property SOURCES property/engine_again.cpp LINK engine_documents)
 wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
@@ -24,7 +26,7 @@ wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK w
 # Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
 add_executable(bench_engine
   bench/engine_bench.cpp
-  bench/engine_alternatives.cpp
+  bench/engine_alternatives.cpp bench/engine_stability.cpp
   bench/engine_speed.cpp
   bench/engine_quality.cpp bench/quality_sheet.cpp
   bench/engine_selection.cpp)

@@ -23,6 +23,7 @@ constexpr Section kSections[] = {
     {"tuning", printTuningTable, false},
     {"speed", printSpeedTable},
     {"alternatives", printAlternativesTable},
+    {"stability", printStabilityTable},
     {"selection", printSelectionTable},
 };
 

@@ -29,4 +29,7 @@ struct BenchOptions {
 // Further arrangements: how many are found, how different they are, what they cost, at what CPU.
 [[nodiscard]] bool printAlternativesTable(const BenchOptions& options);
 
+// One edit on a page: how far the untouched pieces move, and what standing still costs.
+[[nodiscard]] bool printStabilityTable(const BenchOptions& options);
+
 } // namespace wainscot::engine
