@@ -34,3 +34,4 @@ target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quali
   selection_problems Qt6::Gui)
 wainscot_test(engine_templates unit SOURCES unit/engine_templates.cpp LINK engine_documents)
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)
+wainscot_test(engine_explain unit SOURCES unit/engine_explain.cpp LINK engine_documents)
