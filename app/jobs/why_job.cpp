@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kWorthSaying = 0.005; // shares below it are nothing to a reader
 constexpr double kAsAimed = 0.15; // sizes nearer to their aim than that are as aimed
+constexpr int kWordsOfACaption = 6;
 constexpr double kLeads = 2.0; // panel style 7
 
 int percent(double share)
@@ -26,6 +27,16 @@ QString capitalised(QString text)
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     return text;
+}
+
+// The beginning of a caption, whole words, without a full stop.
+QString firstWords(const QString& caption)
+{
+    const QStringList words = caption.simplified().split(QLatin1Char(' '));
+    QString out = words.mid(0, kWordsOfACaption).join(QLatin1Char(' '));
+    while (out.endsWith(QLatin1Char('.')) || out.endsWith(QLatin1Char(',')))
+        out.chop(1);
+    return words.size() > kWordsOfACaption ? out + QChar(0x2026) : out;
 }
 
 // Sentences about the pieces of one panel.
@@ -85,7 +96,14 @@ private:
     [[nodiscard]] QString called(engine::ItemId id) const
     {
         const Piece* piece = pieceOf(id);
-        return piece != nullptr ? calledFor(*piece, m_book) : QString();
+        if (piece == nullptr)
+            return {};
+        if (!isPicture(piece->kind) || piece->text.trimmed().isEmpty())
+            return calledFor(*piece, m_book);
+        const QString kind = piece->kind == PieceKind::Work ? QStringLiteral("the work sample")
+                                                            : QStringLiteral("the photo");
+        return QStringLiteral("%1 %2%3%4")
+            .arg(kind, QChar(0x201c), firstWords(piece->text), QChar(0x201d));
     }
 
     [[nodiscard]] QString cropOf(const engine::PieceReasons& one) const

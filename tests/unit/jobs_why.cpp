@@ -1,8 +1,6 @@
 // Why it is here, and other ways: sentences and edits of one panel.
 #include "app/jobs/alternatives_job.h"
 #include "app/jobs/why_job.h"
-#include "core/edit/edit.h"
-#include "layout/engine/alternatives.h"
 #include "tests/support/class_book.h"
 
 #include <gmock/gmock.h>
@@ -10,7 +8,6 @@
 namespace wainscot {
 namespace {
 
-using ::testing::Contains;
 using ::testing::HasSubstr;
 
 TEST(CropInWords, NamesTheSideAndTheShare)
@@ -100,8 +97,8 @@ TEST(WhyJob, SaysWhomAPieceBelongsWith)
         piece.group = 3;
         hung.book.pieces.put(piece);
     }
-    EXPECT_THAT(
-        hung.why(hung.photos[1]).says.first().toStdString(), HasSubstr("belongs with Ada's words"));
+    EXPECT_THAT(hung.why(hung.photos[1]).says.first().toStdString(),
+        HasSubstr("belongs with what Ada said"));
     EXPECT_THAT(hung.why(hung.title).says.first().toStdString(), HasSubstr("begins with it"));
 }
 
@@ -110,7 +107,9 @@ TEST(WhyJob, SaysHowMuchOfAPhotoIsCroppedAndWhichOneLeads)
     Hung hung;
     // 4 : 3 shown as 3 : 2 keeps 8/9 of the height, by default around the middle.
     const QString all = hung.why(hung.photos[0]).says.join(QLatin1Char(' '));
-    EXPECT_THAT(all.toStdString(), HasSubstr("6 % cropped at the top and 6 % cropped at the foot"));
+    EXPECT_THAT(all.toStdString(),
+        HasSubstr("The photo \u201cTen o'clock\u201d is 6 % cropped at the top and 6 % cropped at "
+                  "the foot."));
     EXPECT_THAT(all.toStdString(), HasSubstr("largest picture, 3.6 times the next"));
 }
 
