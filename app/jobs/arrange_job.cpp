@@ -316,6 +316,24 @@ Arranged arrangeInRoom(const Material& material,
     return std::variant<ArrangeOutcome, ArrangeFailure>(std::move(*best));
 }
 
+// A panel in two languages is not finished while one of its texts is in one of them only.
+void tellWhatIsUntranslated(const Material& material, ArrangeOutcome& outcome)
+{
+    if (material.display.plan != QLatin1String("evening"))
+        return;
+    for (const PieceKind kind : {PieceKind::Title, PieceKind::Context, PieceKind::Invitation}) {
+        const auto texts = std::count_if(outcome.pieces.begin(),
+            outcome.pieces.end(),
+            [&](const ArrangedPiece& one) { return one.piece.kind == kind; });
+        if (texts % 2 == 0)
+            continue;
+        outcome.droppedWishes.push_back(
+            QStringLiteral("The %1 is in one language only: the panel is not finished before it "
+                           "is in both.")
+                .arg(nameOf(kind)));
+    }
+}
+
 std::set<std::int64_t> quotesOn(const ArrangeOutcome& outcome)
 {
     std::set<std::int64_t> quotes;
@@ -380,6 +398,8 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     setLook(*this, own, material.display, known == nullptr);
     const QuoteRoom room = isDays(material) ? quoteRoom(material, rules, panels) : QuoteRoom();
     Arranged arranged = arrangeInRoom(material, panels, proposal.pinned(), room, run, advises);
+    if (auto* outcome = arranged ? std::get_if<ArrangeOutcome>(&*arranged) : nullptr)
+        tellWhatIsUntranslated(material, *outcome);
     if (arranged)
         offerOnePanelMore(*this, book, run, *arranged);
     return arranged;

@@ -35,7 +35,10 @@ private:
     [[nodiscard]] Attempt attempt() const { return attempt(m_display); }
     [[nodiscard]] Attempt attempt(const Display& display) const;
     [[nodiscard]] std::vector<Advice> adviceOn(const Arranged& arranged) const;
-    [[nodiscard]] std::optional<Advice> tried(Advice advice, const Display& display) const;
+    [[nodiscard]] std::optional<Advice> tried(Advice advice,
+        const Display& display,
+        const Arranged& now,
+        std::size_t wishesDropped) const;
     [[nodiscard]] double whiteOf(const Arranged& arranged, const Display& display) const;
     [[nodiscard]] std::optional<Advice> overfull() const;
     [[nodiscard]] engine::PageSpec pageOf(const Display& display) const;

@@ -16,6 +16,19 @@ constexpr int kLargestVoice = 3;
 // A proposal is worth a sentence from this much less white on.
 constexpr double kWorthSaying = 0.06;
 
+// White is not filled by inflating one picture.
+constexpr double kMostGrowth = 1.25;
+
+double largestPicture(const std::vector<std::pair<int, engine::Arrangement>>& arranged)
+{
+    double largest = 0;
+    for (const auto& [number, arrangement] : arranged) {
+        for (const engine::Placement& one : arrangement.items)
+            largest = std::max(largest, one.picture.areaMm2());
+    }
+    return largest;
+}
+
 } // namespace
 
 engine::PageSpec Proposal::pageOf(const Display& display) const
@@ -37,17 +50,21 @@ double Proposal::whiteOf(const Arranged& arranged, const Display& display) const
     return white;
 }
 
-// The advice with its numbers, if everything fits so, no wish goes and it is less empty.
-std::optional<Advice> Proposal::tried(Advice advice, const Display& display) const
+// The advice with its numbers, if everything fits so, no further wish goes and it is less empty.
+std::optional<Advice> Proposal::tried(
+    Advice advice, const Display& display, const Arranged& now, std::size_t wishesDropped) const
 {
     const Attempt attempted = attempt(display);
     const auto* arranged = std::get_if<Arranged>(&attempted);
     if (arranged == nullptr)
         return std::nullopt;
     for (const auto& [number, arrangement] : *arranged) {
-        if (!arrangement.leftOut.empty() || !arrangement.droppedWishes.empty())
+        if (!arrangement.leftOut.empty() || arrangement.droppedWishes.size() > wishesDropped)
             return std::nullopt;
     }
+    if (advice.kind == AdviceKind::LargerWords
+        && largestPicture(*arranged) > kMostGrowth * largestPicture(now))
+        return std::nullopt;
     advice.whiteThen = whiteOf(*arranged, display);
     if (advice.whiteThen > advice.whiteNow - kWorthSaying)
         return std::nullopt;
@@ -65,8 +82,11 @@ std::vector<Advice> Proposal::adviceOn(const Arranged& arranged) const
     const engine::PageSpec page = pageOf(m_display);
     Advice advice;
     bool sparse = false;
-    for (const auto& [number, arrangement] : arranged)
+    std::size_t wishes = 0; // that are dropped as it is
+    for (const auto& [number, arrangement] : arranged) {
+        wishes = std::max(wishes, arrangement.droppedWishes.size());
         sparse = sparse || engine::isSparse(engine::pageUse(arrangement, page));
+    }
     if (!sparse)
         return {};
     advice.whiteNow = whiteOf(arranged, m_display);
@@ -76,7 +96,7 @@ std::vector<Advice> Proposal::adviceOn(const Arranged& arranged) const
         smaller.panelSize = size;
         advice.kind = AdviceKind::SmallerPanel;
         advice.panelSize = size;
-        const auto found = tried(advice, smaller);
+        const auto found = tried(advice, smaller, arranged, wishes);
         if (!found)
             break;
         all.assign(1, *found);
@@ -89,7 +109,7 @@ std::vector<Advice> Proposal::adviceOn(const Arranged& arranged) const
         advice.kind = AdviceKind::LargerWords;
         advice.voiceStep = step + 1;
         advice.panelSize = {};
-        if (const auto found = tried(advice, larger))
+        if (const auto found = tried(advice, larger, arranged, wishes))
             all.push_back(*found);
     }
     return all;

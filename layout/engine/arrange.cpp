@@ -1,3 +1,4 @@
+#include "layout/engine/advice.h"
 #include "layout/engine/form.h"
 #include "layout/engine/plan.h"
 
@@ -23,6 +24,26 @@ std::optional<Arrangement> byTemplate(
     return std::nullopt;
 }
 
+// A built-in plan that leaves a third of the page empty in one piece makes a bad page of these
+// pieces, if a free one does not. What a teacher has kept or placed is kept nevertheless.
+std::optional<Arrangement> muchFuller(
+    const Request& request, const Arrangement& planned, TextMemo& memo)
+{
+    constexpr double kHole = 0.35; // of the page
+    constexpr double kFuller = 0.7;
+    const bool placed = std::any_of(request.items.begin(),
+        request.items.end(),
+        [](const Item& item) { return item.pinned.has_value() || item.previous.has_value(); });
+    const double hole = pageUse(planned, request.page).hole;
+    if (request.form || placed || hole < kHole)
+        return std::nullopt;
+    Outcome outcome = solve(request, freeSystems(request.page.columns), memo, Effort::Mend);
+    auto* free = std::get_if<Arrangement>(&outcome);
+    if (free == nullptr || pageUse(*free, request.page).hole > kFuller * hole)
+        return std::nullopt;
+    return std::move(*free);
+}
+
 } // namespace
 
 Outcome arrange(const Request& request, const TextMeasurer& text)
@@ -30,6 +51,11 @@ Outcome arrange(const Request& request, const TextMeasurer& text)
     TextMemo memo(text);
     std::vector<DroppedWish> dropped;
     if (auto found = byTemplate(request, memo, dropped)) {
+        if (auto better = muchFuller(request, *found, memo)) {
+            better->droppedWishes = {
+                {WishAbout::Plan, WishReason::BadPage, request.plan, 0, 0, {}}};
+            return *better;
+        }
         found->droppedWishes = std::move(dropped);
         return *found;
     }

@@ -11,7 +11,7 @@ constexpr double kKnotRadius = 0.55; // caption caps
 constexpr double kAboveLabels = 0.7; // rows
 constexpr Mm kLevel{0.5}; // labels whose tops differ by less stand on one line
 
-// Labels that stand on the line most of them share, from left to right.
+// The labels from left to right, where all of them stand on one line.
 std::vector<const ClearedPiece*> meetingLabels(const std::vector<ClearedPiece>& pieces)
 {
     std::vector<const ClearedPiece*> labels;
@@ -22,9 +22,11 @@ std::vector<const ClearedPiece*> meetingLabels(const std::vector<ClearedPiece>& 
     if (labels.empty())
         return {};
     const Mm top = labels.front()->cell.y;
-    std::erase_if(labels, [&](const ClearedPiece* label) {
-        return label->cell.y - top > kLevel || top - label->cell.y > kLevel;
+    const bool level = std::all_of(labels.begin(), labels.end(), [&](const ClearedPiece* label) {
+        return label->cell.y - top < kLevel && top - label->cell.y < kLevel;
     });
+    if (!level)
+        return {}; // the panel was arranged freely: no line goes through its days
     std::sort(labels.begin(), labels.end(), [](const ClearedPiece* a, const ClearedPiece* b) {
         return a->cell.x < b->cell.x;
     });
@@ -36,7 +38,8 @@ std::vector<const ClearedPiece*> meetingLabels(const std::vector<ClearedPiece>& 
 Thread threadOf(const std::vector<ClearedPiece>& pieces, const PanelStyle& style)
 {
     const std::vector<const ClearedPiece*> labels = meetingLabels(pieces);
-    if (labels.size() < 2)
+    const Mm room = 3 * style.grid.rowUnit; // for the pictures that stand on it
+    if (labels.size() < 2 || labels.front()->cell.y < style.grid.margin + room)
         return {};
     const Grid& grid = style.grid;
     const QRgb colour = style.palette.accent;

@@ -15,7 +15,7 @@ struct Thread {
 };
 
 // From the labels of the meetings: 0.7 rows above them, from the first meeting's left edge to the
-// right margin. Empty with fewer than two labels on one line.
+// right margin. Empty where there are fewer than two, or not all on one line with room above.
 [[nodiscard]] Thread threadOf(const std::vector<ClearedPiece>& pieces, const PanelStyle& style);
 
 } // namespace wainscot

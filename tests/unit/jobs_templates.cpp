@@ -8,6 +8,8 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 namespace wainscot {
@@ -169,6 +171,17 @@ TEST(EveningDraft, HoldsEveryTextInBothLanguagesSideBySide)
         EXPECT_LT(cells[0].x, cells[1].x) << qPrintable(nameOf(kind));
         EXPECT_GT(cells[1].x, Mm(210)) << qPrintable(nameOf(kind));
     }
+}
+
+TEST(EveningDraft, SaysWhichTextIsInOneLanguageOnly)
+{
+    Evening evening;
+    evening.book.translations.remove(TranslationId(2)); // of the context
+    const ArrangeOutcome outcome = evening.arranged();
+    const auto says = QStringLiteral("The context is in one language only: the panel is not "
+                                     "finished before it is in both.");
+    EXPECT_NE(std::find(outcome.droppedWishes.begin(), outcome.droppedWishes.end(), says),
+        outcome.droppedWishes.end());
 }
 
 } // namespace
