@@ -108,6 +108,30 @@ TEST(Views, HistoryBringsTheDisplayBackAndThatIsUndoneToo)
     EXPECT_EQ(at.pieces(), later);
 }
 
+TEST(Views, OtherWaysAreLivePicturesAndOneIsTakenInOneStep)
+{
+    WindowAtWork at;
+    at.propose();
+    at.clickOn(at.first(PieceKind::Photo));
+    at.key(Qt::Key_P);
+    const RectMm pinned = at.piece(at.canvas().inHand()).cell;
+    const auto before = at.pieces();
+    at.canvas().setFocus();
+    at.key(Qt::Key_T, Qt::ControlModifier);
+    at.settle();
+    PanelChoice& choice = at.compose().stage().choice();
+    ASSERT_TRUE(choice.isVisible()) << "six pieces around a pin stand in more than one way";
+    EXPECT_GE(choice.count(), 1);
+    EXPECT_LE(choice.count(), 3);
+    EXPECT_EQ(at.pieces(), before) << "looking changes nothing";
+    at.key(Qt::Key_Return);
+    EXPECT_NE(at.pieces(), before);
+    EXPECT_EQ(at.piece(at.first(PieceKind::Photo)).cell, pinned);
+    EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Another way"));
+    at.session().undo();
+    EXPECT_EQ(at.pieces(), before);
+}
+
 TEST(Views, HistoryIsLeftByEscape)
 {
     WindowAtWork at;

@@ -11,7 +11,6 @@
 #include "app/ui/compose/desk.h"
 #include "core/store/book_store.h"
 #include "tests/support/book_equality.h"
-#include "tests/support/class_book.h"
 
 namespace wainscot::ui {
 namespace {

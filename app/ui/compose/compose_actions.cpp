@@ -48,6 +48,7 @@ void ComposePlace::makePieceActions()
     a.takeOff = on(tr("Take off"), Qt::Key_Delete, PieceAction::TakeOff);
     a.onceMore = on(tr("Once more"), Qt::CTRL | Qt::Key_D, PieceAction::OnceMore);
     a.people = on(tr("Say who is in it"), Qt::Key_W, PieceAction::People);
+    a.why = on(tr("Why it is here"), Qt::Key_Y, PieceAction::Why);
     a.lines = {on(tr("Left edges"), Qt::Key_L, PieceAction::AlignLeft),
         on(tr("Centres"), Qt::Key_E, PieceAction::AlignCentre),
         on(tr("Right edges"), Qt::Key_R, PieceAction::AlignRight),
@@ -80,6 +81,8 @@ void ComposePlace::makePanelActions()
     a.arrangeDisplay = action(tr("Arrange the whole display"),
         Qt::CTRL | Qt::SHIFT | Qt::Key_R,
         [this] { m_desk.arrangeDisplay(); });
+    a.otherWays =
+        action(tr("Three other ways"), Qt::CTRL | Qt::Key_T, [this] { m_desk.findOtherWays(); });
     a.proposeAnew = action(tr("Propose a panel anew"), {}, [this] { m_desk.propose(); });
     a.addPanel = action(tr("New panel"), {}, [this] { m_desk.addPanelAfter(); });
     a.namePanel = action(

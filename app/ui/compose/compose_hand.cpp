@@ -142,6 +142,9 @@ void ComposePlace::perform(PieceAction action)
         if (const PieceIds added = m_desk.duplicate(held); !added.empty())
             canvas().hold(added);
         break;
+    case PieceAction::Why:
+        m_stage->note().setWhyShown(!m_stage->note().isWhyShown());
+        break;
     case PieceAction::People:
         askPeople(piece->picture);
         break;

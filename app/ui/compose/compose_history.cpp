@@ -1,4 +1,4 @@
-// What was done to the display, as small pictures to go back to; and where a thing hangs.
+// Panels to choose from: other ways to arrange this one, and what was done to the display.
 #include "app/ui/compose/compose_place.h"
 
 #include "app/ui/compose/panel_picture.h"
@@ -46,6 +46,36 @@ void ComposePlace::showHistory()
         display->panelSize.height / display->panelSize.width);
     m_historyPainted = 0;
     m_paintHistory.start();
+}
+
+void ComposePlace::showWays(const std::vector<std::vector<Piece>>& ways)
+{
+    const Display* display = m_session.display();
+    if (display == nullptr || canvas().isBusy() || isWriting())
+        return;
+    m_ways = ways;
+    static const QStringList names{tr("One way"), tr("Another way"), tr("A third way")};
+    std::vector<PanelChoice::Way> shown;
+    for (const std::vector<Piece>& way : ways) {
+        const int moves = int(m_desk.movesTo(way).size());
+        shown.push_back({names.value(int(shown.size())),
+            counted(moves, tr("1 piece stands elsewhere"), tr("%1 pieces stand elsewhere")),
+            panelPicture(m_desk.typesetAs(way), kStepWidthPx, devicePixelRatioF(), m_shelf)});
+    }
+    m_stage->choice().open(ways.size() == 3 ? tr("Three other ways") : tr("Other ways"),
+        tr("The same pieces, arranged differently. What is pinned stays."),
+        shown,
+        display->panelSize.height / display->panelSize.width);
+}
+
+void ComposePlace::choose(int way)
+{
+    if (!m_ways.empty()) {
+        m_desk.takeWay(m_ways.at(std::size_t(way)));
+        return;
+    }
+    const DisplayStep step = m_history.at(std::size_t(way));
+    m_desk.bringBack(step.book, step.label.isEmpty() ? tr("the beginning") : step.label);
 }
 
 void ComposePlace::paintNextStep()

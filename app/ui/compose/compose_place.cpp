@@ -44,12 +44,11 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     m_paintHistory.setSingleShot(true);
     m_paintHistory.setInterval(10);
     connect(&m_paintHistory, &QTimer::timeout, this, &ComposePlace::paintNextStep);
-    connect(&m_stage->choice(), &PanelChoice::chosen, this, [this](int way) {
-        const DisplayStep step = m_history.at(std::size_t(way));
-        m_desk.bringBack(step.book, step.label.isEmpty() ? tr("the beginning") : step.label);
-    });
+    connect(&m_desk, &Desk::waysFound, this, &ComposePlace::showWays);
+    connect(&m_stage->choice(), &PanelChoice::chosen, this, &ComposePlace::choose);
     connect(&m_stage->choice(), &PanelChoice::closed, this, [this] {
         m_history.clear();
+        m_ways.clear();
         canvas().setFocus();
     });
     connect(m_drawer, &Drawer::putAwayAsked, this, [this] { m_actions.drawer->trigger(); });
@@ -117,7 +116,7 @@ void ComposePlace::refreshNote()
     };
     const std::size_t held = canvas().held().size();
     enable({a.pin, a.takeOff, a.lift, a.onceMore, a.copy, a.cut}, has);
-    enable({a.bigger, a.smaller, a.swap}, has && held == 1);
+    enable({a.bigger, a.smaller, a.swap, a.why}, has && held == 1);
     enable(a.lines.mid(0, 6) + QVector<QAction*>{a.arrangeThese}, held > 1);
     enable(a.lines.mid(6), held > 2);
     a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
@@ -127,6 +126,7 @@ void ComposePlace::refreshNote()
     const bool panel = m_session.panel() != nullptr;
     enable({a.arrangeAgain,
                a.arrangeDisplay,
+               a.otherWays,
                a.addPanel,
                a.namePanel,
                a.panelOnceMore,
@@ -245,6 +245,7 @@ void ComposePlace::resizeEvent(QResizeEvent* event)
     m_drawer->setFixedWidth(qMin(scaled(308), int(window()->width() * 0.3)));
     const bool narrow = width() < scaled(1150);
     m_again->setWordless(narrow);
+    m_otherWays->setWordless(narrow);
 }
 
 } // namespace wainscot::ui

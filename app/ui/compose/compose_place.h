@@ -34,6 +34,7 @@ public:
         QAction* lift = nullptr;
         QAction* onceMore = nullptr;
         QAction* people = nullptr;
+        QAction* why = nullptr;
         QVector<QAction*> lines; // align and spread, in the order of PieceAction
         QAction* arrangeThese = nullptr;
         QAction* all = nullptr;
@@ -45,6 +46,7 @@ public:
         QAction* arrangeAgain = nullptr;
         QAction* proposeAnew = nullptr;
         QAction* arrangeDisplay = nullptr;
+        QAction* otherWays = nullptr;
         QAction* addPanel = nullptr;
         QAction* namePanel = nullptr;
         QAction* panelOnceMore = nullptr;
@@ -106,6 +108,8 @@ private:
     void carryBy(int step); // what is in hand to the panel before or after
     void setRulers();
     void showHistory();
+    void showWays(const std::vector<std::vector<Piece>>& ways);
+    void choose(int way); // of the ways or the steps that are shown
     void paintNextStep(); // of the history, when there is a moment
     void showWhereItHangs(DrawerItem item);
     void swapWith(PieceId other);
@@ -125,10 +129,12 @@ private:
     Button* m_size = nullptr;
     Button* m_distance = nullptr;
     Button* m_again = nullptr;
+    Button* m_otherWays = nullptr;
     Button* m_zoom = nullptr;
     Actions m_actions;
     PieceId m_swapping; // the piece that waits for another to trade places with
     Piece m_writing; // as it was before
+    std::vector<std::vector<Piece>> m_ways; // while they are shown
     std::vector<DisplayStep> m_history; // while it is shown
     std::size_t m_historyPainted = 0;
     QTimer m_paintHistory;

@@ -34,8 +34,11 @@ QWidget* ComposePlace::makeTaskLine()
     m_size = listButton(tr("A1"));
     m_distance = listButton(tr("Read from 1.5 m"));
     m_zoom = listButton(tr("Whole panel"));
-    m_again = new Button(Button::Form::Plain, tr("Arrange again"), Icon::Ways);
+    m_again = new Button(Button::Form::Plain, tr("Arrange again"), Icon::Arrange);
     m_again->setToolTip(tr("The same pieces, around those that are pinned"));
+    m_otherWays = new Button(Button::Form::Plain, tr("Three other ways"), Icon::Ways);
+    m_otherWays->setToolTip(tr("The same pieces, arranged differently"));
+    connect(m_otherWays, &Button::clicked, this, [this] { m_desk.findOtherWays(); });
     connect(m_audience, &Button::clicked, this, &ComposePlace::chooseAudience);
     connect(m_size, &Button::clicked, this, &ComposePlace::chooseSize);
     connect(m_distance, &Button::clicked, this, &ComposePlace::chooseDistance);
@@ -50,6 +53,8 @@ QWidget* ComposePlace::makeTaskLine()
     row->addStretch();
     row->addWidget(m_again);
     row->addSpacing(air(1));
+    row->addWidget(m_otherWays);
+    row->addSpacing(air(1));
     row->addWidget(m_zoom);
     return line;
 }
@@ -57,7 +62,7 @@ QWidget* ComposePlace::makeTaskLine()
 void ComposePlace::refreshTaskLine()
 {
     const Display* display = m_session.display();
-    for (Button* button : {m_audience, m_size, m_distance, m_again, m_zoom})
+    for (Button* button : {m_audience, m_size, m_distance, m_again, m_otherWays, m_zoom})
         button->setVisible(display != nullptr && m_session.panel() != nullptr);
     if (display == nullptr)
         return;

@@ -52,6 +52,8 @@ public:
     [[nodiscard]] LivePage& livePage() { return m_live; }
     [[nodiscard]] DisplayList typesetAs(const std::vector<Piece>& pieces) const;
     // "Noor: one row down." for every piece that would stand elsewhere, in reading order.
+    // Why a piece stands where it does and is as large as it is: sentences, the weightiest first.
+    [[nodiscard]] QStringList whyHere(PieceId id) const;
     [[nodiscard]] QStringList movesTo(const std::vector<Piece>& pieces) const;
 
     // Pieces (desk_pieces.cpp). What a person places is pinned where it was put; what then lies
@@ -81,6 +83,9 @@ public:
     void arrangeAgain(int gesture = 0, Rearrangement::Wish wish = Rearrangement::Wish::Anew);
     void arrangeOnly(const PieceIds& ids); // the others stay where they are
     void arrangeDisplay(); // every panel, each with its own pieces
+    // Asks for up to three other ways; `waysFound` answers.
+    void findOtherWays();
+    void takeWay(const std::vector<Piece>& way);
     void propose(); // a first panel, or a display that is empty
 
     // Panels and the display (desk_display.cpp).
@@ -99,6 +104,7 @@ public:
 Q_SIGNALS:
     void drawnAgain(); // content and findings
     void announced(const QString& sentence);
+    void waysFound(const std::vector<std::vector<wainscot::Piece>>& ways);
     void brought(const std::vector<wainscot::PieceId>& pieces); // new ones, to be taken in hand
 
 private:

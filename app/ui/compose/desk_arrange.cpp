@@ -5,6 +5,7 @@
 
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/sentences.h"
+#include "app/ui/compose/other_ways.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 
@@ -125,6 +126,33 @@ void Desk::arrangeDisplay()
         });
     if (!started)
         Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+void Desk::findOtherWays()
+{
+    const DrawnPanel* drawn = drawnPanel();
+    if (drawn == nullptr)
+        return;
+    std::vector<Piece> pieces = asTried({});
+    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
+    const OtherWays ways(cleared, drawn->style, std::move(pieces), measurerFor(cleared));
+    using Ways = std::vector<std::vector<Piece>>;
+    const bool started = m_work.start<Ways>(
+        tr("Looking for other ways"),
+        [ways](const JobRun& run) { return ways.run(run); },
+        [this](Result<Ways> result) {
+            if (result)
+                Q_EMIT waysFound(*result);
+            else
+                Q_EMIT announced(whyNot(result.error()));
+        });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+void Desk::takeWay(const std::vector<Piece>& way)
+{
+    takeOver(way, tr("Another way"), 0);
 }
 
 void Desk::propose()

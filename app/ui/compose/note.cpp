@@ -208,6 +208,14 @@ void Note::showPiece(PieceId id, bool cropping, bool swapping)
         m_column->addWidget(addAction(
             PieceAction::People, Icon::Look, tr("Say who is in it"), QStringLiteral("W")));
     addActions(*piece, cropping, swapping);
+    Button* why = addAction(PieceAction::Why, Icon::Why, tr("Why it is here"), QStringLiteral("Y"));
+    why->setCheckable(true);
+    why->setChecked(m_whyShown);
+    m_column->addWidget(why);
+    if (m_whyShown) {
+        for (const QString& reason : m_desk.whyHere(id))
+            m_column->addWidget(new Label(reason, 0.92));
+    }
     addFacts(*piece);
     m_rover->setMembers(m_actions, qMax(0, stopIndex));
     if (focused && m_rover->stop() != nullptr)

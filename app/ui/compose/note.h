@@ -38,6 +38,8 @@ class Note : public Card {
 public:
     explicit Note(Desk& desk, QWidget* parent = nullptr);
     void showPiece(PieceId id, bool cropping, bool swapping);
+    void setWhyShown(bool shown) { m_whyShown = shown; } // with the next piece that is shown
+    [[nodiscard]] bool isWhyShown() const { return m_whyShown; }
     void showSeveral(const PieceIds& ids);
     // While something is in the hand: what letting go would do, and then what would move for it.
     void showTrial(const QString& heading, const QString& sentence);
@@ -63,6 +65,7 @@ private:
     QScrollArea* m_area = nullptr;
     Rover* m_rover = nullptr;
     QVector<QWidget*> m_actions;
+    bool m_whyShown = false;
     QString m_trialHeading; // empty unless something is in the hand
 };
 

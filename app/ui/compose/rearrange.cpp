@@ -55,29 +55,36 @@ Rearrangement::Rearrangement(const ClearedPanel& panel,
     }
 }
 
+Error errorFor(const engine::Failure& failure)
+{
+    return {failure.what == engine::Obstacle::Cancelled ? ErrorCode::Cancelled : ErrorCode::Refused,
+        {},
+        sentenceFor(failure)};
+}
+
+std::vector<Piece> placedAs(std::vector<Piece> pieces, const std::vector<engine::Placement>& places)
+{
+    std::map<std::int64_t, const engine::Placement*> byPiece;
+    for (const engine::Placement& place : places)
+        byPiece[place.id] = &place;
+    for (Piece& piece : pieces) {
+        const auto at = byPiece.find(piece.id.number());
+        if (piece.pinned || at == byPiece.end())
+            continue;
+        piece.cell = at->second->cell;
+        piece.picturePlace = at->second->picture;
+    }
+    return pieces;
+}
+
 Result<std::vector<Piece>> Rearrangement::run(const JobRun& run) const
 {
     engine::Request request = m_request;
     request.cancel = run.cancel;
     const engine::Outcome outcome = engine::arrange(request, *m_text);
-    if (const auto* failure = std::get_if<engine::Failure>(&outcome)) {
-        return Error{failure->what == engine::Obstacle::Cancelled ? ErrorCode::Cancelled
-                                                                  : ErrorCode::Refused,
-            {},
-            sentenceFor(*failure)};
-    }
-    std::map<std::int64_t, engine::Placement> places;
-    for (const engine::Placement& place : std::get<engine::Arrangement>(outcome).items)
-        places[place.id] = place;
-    std::vector<Piece> pieces = m_pieces;
-    for (Piece& piece : pieces) {
-        const auto at = places.find(piece.id.number());
-        if (piece.pinned || at == places.end())
-            continue;
-        piece.cell = at->second.cell;
-        piece.picturePlace = at->second.picture;
-    }
-    return pieces;
+    if (const auto* failure = std::get_if<engine::Failure>(&outcome))
+        return errorFor(*failure);
+    return placedAs(m_pieces, std::get<engine::Arrangement>(outcome).items);
 }
 
 } // namespace wainscot::ui

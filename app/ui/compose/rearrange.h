@@ -36,4 +36,10 @@ private:
     std::shared_ptr<const PanelMeasurer> m_text;
 };
 
+// The pieces in the cells of an arrangement; what is pinned or has no place stays.
+[[nodiscard]] std::vector<Piece> placedAs(
+    std::vector<Piece> pieces, const std::vector<engine::Placement>& places);
+// Cancelled, or Refused with a sentence in `detail` that a teacher reads.
+[[nodiscard]] Error errorFor(const engine::Failure& failure);
+
 } // namespace wainscot::ui

@@ -62,6 +62,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
         a.pin,
         a.takeOff,
         a.people,
+        a.why,
         a.lift,
         a.toEarlier,
         a.toLater});
@@ -69,7 +70,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
     several->addActions(a.lines);
     several->addAction(a.arrangeThese);
     menu.addSeparator();
-    menu.addActions({a.arrangeAgain, a.arrangeDisplay, a.proposeAnew});
+    menu.addActions({a.arrangeAgain, a.otherWays, a.arrangeDisplay, a.proposeAnew});
     QMenu* panel = menu.addMenu(tr("Panel"));
     panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel});
     menu.addSeparator();
