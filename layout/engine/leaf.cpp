@@ -139,9 +139,14 @@ void LeafTable::fitText(const Piece& piece, double width, int h, LeafFit& out)
         const double panel = m_page.size.width.value() * m_page.size.height.value();
         add(out.cost.white, m_weights.tint * out.textWidth * out.textHeight / panel);
     }
-    const double pool = slack / unit - kQuietRows;
+    // A label belongs to what is below it, a title leads on: white under them is not quiet.
+    const double stray = piece.item.kind == Kind::Label ? 8
+        : piece.item.kind == Kind::Title                ? 3
+                                                        : 1;
+    const double pool = slack / unit - (stray > 1 ? 0.5 : kQuietRows);
     if (pool > 0)
-        add(out.cost.white, m_weights.pool * square(pool) * width / m_page.width(3).value() / 3);
+        add(out.cost.white,
+            stray * m_weights.pool * square(pool) * width / m_page.width(3).value() / 3);
     if (piece.item.kind == Kind::Title && text.lines > kTitleLines)
         add(out.cost.measure, m_weights.titleLines * square(text.lines - kTitleLines));
     // Wide white beside words adds up to a hole, however few lines each of them has.

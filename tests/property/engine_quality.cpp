@@ -115,8 +115,8 @@ TEST_F(EngineQuality, PagesKeepMoreOfTheStyleThanTheUsualWaysDo)
         own += s_own[k].testsPassed();
         rows += s_rows[k].testsPassed();
         masonry += s_masonry[k].testsPassed();
-        better += s_own[k].testsPassed()
-                > std::max(s_rows[k].testsPassed(), s_masonry[k].testsPassed())
+        better +=
+            s_own[k].testsPassed() > std::max(s_rows[k].testsPassed(), s_masonry[k].testsPassed())
             ? 1
             : 0;
     }
