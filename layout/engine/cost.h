@@ -20,7 +20,7 @@ inline constexpr Cost kNever = Cost(1) << 28; // "cannot be"; two of them still 
 
 // All in cost units. Areas are shares of the page between its margins.
 struct Weights {
-    double crop = 200; // (1 - keep)^2
+    double crop = 300; // (1 - keep)^2
     double white = 30; // white beside or under a picture, inside its cell
     double textWhite = 14; // white under and beside text: the style likes it
     double pool = 0.5; // per squared row of white beyond what a reader takes for planned
@@ -37,7 +37,7 @@ struct Weights {
     double sideBySideStacks = 4; // two stacks side by side read ambiguously
     double foot = 4; // the page's foot left white, as share of its height
     double footPool = 8; // the same, squared: pages of one display are equally full
-    double noVoice = 6; // a page with words of adults and none of children
+    double noVoice = 8; // a page on which adults say more than children by more than a third
     double tint = 30; // share of the panel on a pale ground
     double tone = 0; // the panel's area covered by pictures, as share
     double empty = 15; // a planned empty cell, as share of the page
@@ -47,7 +47,8 @@ struct Weights {
     double edge = 8; // each left edge beyond what the style allows
     double hole = 4; // each rectangle of white inside the page; as much again for 60 cells
     double lean = 60; // what covers the quarters, standard deviation beyond a tenth
-    double ink = 600; // share of ink beyond a sixth, and of untouched paper missing to a half
+    double ink = 1500; // share of ink beyond a sixth, and of untouched paper missing to a half
+    double lead = 6; // a leading picture smaller than a tenth of the panel, or over 23 %
     double rival = 15; // a picture that comes too near to the dominant one's size
     double inversion = 10; // each pair that a row-first reader meets the wrong way round
 };

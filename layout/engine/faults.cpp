@@ -22,6 +22,8 @@ constexpr double kTextInk = 0.09; // of a block of text, leading included
 constexpr double kMostInk = 0.150;
 constexpr double kLeastWhite = 0.51;
 constexpr double kMostImbalance = 0.10;
+constexpr double kLeastLead = 0.10;
+constexpr double kMostLead = 0.23;
 
 struct Cover {
     RectMm box;
@@ -135,6 +137,12 @@ void measureCover(const std::vector<Cover>& covers, const PageSpec& page, PageFa
     out.imbalance = std::sqrt(variance);
 }
 
+// A leading picture has 10 to 23 % of the panel (panel style 7).
+bool leadsBadly(const PageFaults& faults)
+{
+    return faults.lead > 0 && (faults.lead < kLeastLead || faults.lead > kMostLead);
+}
+
 double beyond(double value, double limit)
 {
     return std::max(0.0, value - limit);
@@ -169,6 +177,8 @@ PageFaults faultsOf(const Arrangement& arrangement,
     out.edges = std::max(0, int(edges.size()) - (landscape ? kLandscapeEdges : kPortraitEdges));
     std::sort(areas.rbegin(), areas.rend());
     out.dominance = areas.size() < 2 ? 0 : areas[0] / areas[1];
+    if (areas.size() > 1)
+        out.lead = areas[0] / (spec.size.width.value() * spec.size.height.value());
     measureCover(covers, spec, out);
     Covered covered(covers, spec);
     while (const int cells = covered.fillHole()) {
@@ -185,6 +195,8 @@ double priceOf(const PageFaults& faults, const Weights& weights)
     price += weights.lean * beyond(faults.imbalance, kMostImbalance);
     price += weights.ink * beyond(faults.ink, kMostInk);
     price += weights.ink * beyond(kLeastWhite, faults.white);
+    if (leadsBadly(faults))
+        price += weights.lead;
     if (faults.dominance > 0 && faults.dominance < kDominance)
         price += weights.rival * (1 + 4 * steadyLog(kDominance / faults.dominance));
     return price;
@@ -192,9 +204,9 @@ double priceOf(const PageFaults& faults, const Weights& weights)
 
 bool isSound(const PageFaults& faults)
 {
-    return faults.edges == 0 && faults.holes == 0 && faults.imbalance <= kMostImbalance
-        && faults.ink <= kMostInk && faults.white >= kLeastWhite
-        && (faults.dominance <= 0 || faults.dominance >= kDominance);
+    return faults.edges == 0 && faults.holes == 0 && !leadsBadly(faults)
+        && faults.imbalance <= kMostImbalance && faults.ink <= kMostInk
+        && faults.white >= kLeastWhite && (faults.dominance <= 0 || faults.dominance >= kDominance);
 }
 
 } // namespace wainscot::engine

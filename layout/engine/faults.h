@@ -11,6 +11,7 @@ struct PageFaults {
     int holes = 0; // rectangles of white over 3 columns x 6 rows that do not go on to the foot
     int holeCells = 0; // their size in columns x rows
     double dominance = 0; // largest picture by the next; 0 = fewer than two pictures
+    double lead = 0; // share of the panel that the largest of several pictures has; 0 = fewer
     double imbalance = 0; // standard deviation of what covers the quarters, as share of a quarter
     double ink = 0; // share of the panel, photographs at their usual tone
     double white = 0; // share of the paper that nothing touches

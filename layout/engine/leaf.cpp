@@ -216,6 +216,10 @@ void LeafTable::fitPicture(const Piece& piece, double width, int h, LeafFit& out
     if (caption.lines > kCaptionLines)
         add(out.cost.measure, m_weights.captionLines * square(caption.lines - kCaptionLines));
     add(out.cost.white, m_weights.white * white / m_usable * (1 + white / (boxWidth * boxHeight)));
+    const double under = (boxHeight - hh) / m_page.rowUnit.value() - kQuietRows;
+    if (under > 0)
+        add(out.cost.white,
+            2 * m_weights.pool * square(under) * width / m_page.width(3).value() / 3);
     if (!piece.isSample() && w < boxWidth - 1)
         add(out.cost.alignment, m_weights.ragged);
     if (piece.targetMm2 > 0) {

@@ -18,17 +18,21 @@ bool reachesFoot(LeafTable& leaves, int first, int last)
     return false;
 }
 
-bool noChildSpeaks(LeafTable& leaves, int first, int last)
+// Whether adults outweigh the children (panel style 12, number 22).
+bool childrenOutweighed(LeafTable& leaves, int first, int last)
 {
-    bool adult = false;
+    constexpr double kMost = 1.3;
+    double adults = 0;
+    double children = 0;
     for (int i = first; i < last; ++i) {
-        const Kind kind = leaves.piece(i).item.kind;
-        if (kind == Kind::Quote || kind == Kind::Work)
-            return false;
-        adult = adult || kind == Kind::Context || kind == Kind::Interpretation
-            || kind == Kind::NextStep;
+        const Piece& piece = leaves.piece(i);
+        const Kind kind = piece.item.kind;
+        if (kind == Kind::Quote)
+            children += piece.letters;
+        else if (kind == Kind::Context || kind == Kind::Interpretation || kind == Kind::NextStep)
+            adults += piece.letters;
     }
-    return adult;
+    return adults > kMost * children;
 }
 
 // Costs of single pages, asked for once each.
@@ -108,7 +112,7 @@ PageCost pageCost(const RunTable& table, LeafTable& leaves, int first, int last)
     // on each of them children speak.
     const double empty = double(rows - best.height) / rows;
     best.cost += toCost(leaves.weights().footPool * empty * empty);
-    best.cost += noChildSpeaks(leaves, first, last) ? toCost(leaves.weights().noVoice) : 0;
+    best.cost += childrenOutweighed(leaves, first, last) ? toCost(leaves.weights().noVoice) : 0;
     return best;
 }
 

@@ -69,14 +69,32 @@ double roomFor(const std::vector<Piece>& pieces, const PageSpec& page, int pages
     return pages * usable * kUsed - taken;
 }
 
+// Lines at the text's own measure, times their width: near enough to weigh voices against each
+// other.
+double lettersOf(const Piece& piece, TextMemo& text)
+{
+    const double meanChar = piece.spec.meanChar.value();
+    if (piece.isPicture() || meanChar <= 0)
+        return 0;
+    const TextMetrics metrics =
+        text.measure(piece.item.id, Mm(piece.spec.maxChars * piece.spec.meanChar.value()));
+    return metrics.lines * metrics.usedWidth.value() / meanChar;
+}
+
 } // namespace
 
 std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text)
 {
     std::vector<Piece> pieces;
     for (const Item& item : items) {
-        const bool blank = item.id == kBlankItem;
-        pieces.push_back({item, blank ? TextSpec{} : text.spec(item.id), 0, 0, 0, blank});
+        Piece piece;
+        piece.item = item;
+        piece.blank = item.id == kBlankItem;
+        if (!piece.blank) {
+            piece.spec = text.spec(item.id);
+            piece.letters = lettersOf(piece, text);
+        }
+        pieces.push_back(std::move(piece));
     }
     return pieces;
 }
