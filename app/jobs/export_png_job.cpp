@@ -28,7 +28,8 @@ public:
             picture.format,
             picture.orientation,
             picture.size,
-            picture.visible};
+            picture.visible,
+            picture.treatment};
         Result<QImage> baked = bakeImage(recipe, wanted);
         if (!baked) {
             m_error = baked.error();

@@ -21,6 +21,11 @@ Result<Plan> planFor(const PictureRecipe& recipe, SizePx asked)
     if (asked.isEmpty() || visible.width <= 0 || visible.height <= 0)
         return about(
             recipe.path, {ErrorCode::WrongUse, {}, QStringLiteral("was asked for no size")});
+    // Better no picture than one that shows what its recipe covers.
+    if (!recipe.treatment.isNothing()) {
+        return about(
+            recipe.path, {ErrorCode::Refused, {}, QStringLiteral("cannot be treated so yet")});
+    }
     auto picture = openPicture(recipe.path);
     if (!picture)
         return picture.error();

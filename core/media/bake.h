@@ -4,6 +4,7 @@
 
 #include "core/base/geometry.h"
 #include "core/base/result.h"
+#include "core/model/treatment.h"
 
 #include <QByteArray>
 #include <QImage>
@@ -15,8 +16,9 @@ struct PictureRecipe {
     QString path; // of the original
     QString format; // "jpeg", "png", "webp", "tiff", "heic"
     int orientation = 1; // EXIF 1..8, what turns the stored pixels upright
-    SizePx size; // upright
-    RectFraction visible; // part of the upright picture; nothing outside it survives
+    SizePx size; // upright and straightened
+    RectFraction visible; // part of the treated picture; nothing outside it survives
+    Treatment treatment;
 };
 
 struct BakedJpeg {

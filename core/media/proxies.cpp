@@ -85,6 +85,9 @@ QImage Proxies::cached(const QString& sha256, ProxySize size) const
 Result<QImage> Proxies::picture(
     const QString& sha256, const PictureRecipe& whole, ProxySize size) const
 {
+    // The copies at hand show the original as it is.
+    if (!whole.treatment.isNothing())
+        return makeLocked(sha256, whole).error();
     if (QImage image = cached(sha256, size); !image.isNull())
         return image;
     const auto at = static_cast<std::size_t>(qHash(sha256)) % m_locks.size();
@@ -113,6 +116,10 @@ Result<Proxies::Made> Proxies::make(const QString& sha256, const PictureRecipe& 
 
 Result<Proxies::Made> Proxies::makeLocked(const QString& sha256, const PictureRecipe& whole) const
 {
+    if (!whole.treatment.isNothing()) {
+        return about(
+            whole.path, {ErrorCode::Refused, {}, QStringLiteral("cannot be treated so yet")});
+    }
     const auto picture = openPicture(whole.path);
     if (!picture)
         return picture.error();

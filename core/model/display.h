@@ -76,6 +76,11 @@ struct Piece {
     RectMm picturePlace; // the picture inside the cell, without its caption
     bool pinned = false;
     Framing framing;
+    // Of a quote: what is shown of its words, with the traces of core/model/verbatim.h; empty =
+    // all.
+    QString shownWords;
+    QString pairing; // of this piece alone; empty = the display's
+    QString palette;
     friend bool operator==(const Piece&, const Piece&) = default;
 };
 

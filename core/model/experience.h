@@ -3,6 +3,7 @@
 
 #include "core/base/geometry.h"
 #include "core/model/ids.h"
+#include "core/model/treatment.h"
 
 #include <QDate>
 #include <QDateTime>
@@ -105,14 +106,15 @@ struct Picture {
     QString sha256; // of the original's bytes, 64 lower-case hex digits
     QString format; // "jpeg", "png", "webp", "tiff", "heic"
     QString fileName; // as it was gathered
-    SizePx size; // after orientation
+    SizePx size; // after orientation and straightening
     int orientation = 1; // EXIF 1..8, what turns the stored pixels upright
     std::optional<CaptureTime> captured;
     QString caption;
     People people;
     QString by; // who took it, for the credits
-    std::optional<RectFraction> mustStay; // the part no crop may cut
+    std::optional<RectFraction> mustStay; // the part no crop may cut, of the treated picture
     int stars = 0;
+    Treatment treatment;
     friend bool operator==(const Picture&, const Picture&) = default;
 };
 

@@ -1,5 +1,6 @@
 #include "core/permit/piece_clearing.h"
 
+#include "core/model/verbatim.h"
 #include "core/permit/reasons.h"
 #include "core/permit/translated.h"
 
@@ -56,6 +57,8 @@ std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
     cleared.order = piece.order;
     cleared.dominant = piece.dominant;
     cleared.pinned = piece.pinned;
+    cleared.pairing = piece.pairing;
+    cleared.palette = piece.palette;
     if (piece.kind == PieceKind::Quote && !addQuote(piece, cleared))
         return std::nullopt;
     if (isPicture(piece.kind) && !addPicture(piece, cleared))
@@ -77,7 +80,9 @@ bool PieceClearing::addQuote(const Piece& piece, ClearedPiece& cleared)
         return false;
     }
     const Child& child = *m_rules.m_book.children.find(quote->child);
-    cleared.text = named(quote->words, true, piece.id);
+    // What is not the child's own is never shown as theirs.
+    const bool inPart = !piece.shownWords.isEmpty() && isVerbatim(piece.shownWords, quote->words);
+    cleared.text = named(inPart ? piece.shownWords : quote->words, true, piece.id);
     cleared.language = firstLanguage(quote->language, quote->experience);
     cleared.name = m_rules.shownName(child);
     cleared.status = statusOf(*quote);
@@ -121,6 +126,7 @@ bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
     shown.format = picture->format;
     shown.size = picture->size;
     shown.orientation = picture->orientation;
+    shown.treatment = picture->treatment;
     shown.visible = visibleIn(piece, *picture);
     shown.mustStay = picture->mustStay;
     if (!piece.secondLanguage.isEmpty() && !piece.text.isEmpty()) {

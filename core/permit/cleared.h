@@ -17,9 +17,10 @@ struct ClearedPicture {
     PictureId id;
     QString sha256;
     QString format;
-    SizePx size; // after orientation
+    SizePx size; // after orientation and straightening
     int orientation = 1;
-    RectFraction visible; // part of the upright picture to show; nothing else may leave the book
+    Treatment treatment;
+    RectFraction visible; // part of the treated picture to show; nothing else may leave the book
     std::optional<RectFraction> mustStay;
     QString alternative; // said instead of shown (from the caption)
 };
@@ -42,6 +43,8 @@ struct ClearedPiece {
     int order = 0;
     bool dominant = false;
     bool pinned = false;
+    QString pairing; // of this piece alone; empty = the display's
+    QString palette;
 };
 
 struct LeftOut {

@@ -140,7 +140,7 @@ TableForm formOf(const Picture* /*kind*/)
     return {"pictures",
         "id, experience_id, kind, sha256, format, file_name, width_px, height_px, orientation, "
         "captured_local, captured_offset_minutes, caption, is_looked_at, taken_by, stay_x, "
-        "stay_y, stay_width, stay_height, stars"};
+        "stay_y, stay_width, stay_height, stars, treatment"};
 }
 
 QVariantList valuesOf(const Picture& picture)
@@ -164,7 +164,7 @@ QVariantList valuesOf(const Picture& picture)
         values << stay->x << stay->y << stay->width << stay->height;
     else
         values << nothing() << nothing() << nothing() << nothing();
-    return values << picture.stars;
+    return values << picture.stars << sqlText(textOf(picture.treatment));
 }
 
 void readRow(RowReader& row, Picture& picture)
@@ -194,6 +194,7 @@ void readRow(RowReader& row, Picture& picture)
     if (!x.isNull())
         picture.mustStay = RectFraction{x.toDouble(), y, width, height};
     picture.stars = row.number();
+    picture.treatment = row.known(treatmentFromText(row.text()));
 }
 
 TableForm formOf(const Group* /*kind*/)

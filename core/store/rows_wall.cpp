@@ -65,7 +65,7 @@ TableForm formOf(const Piece* /*kind*/)
         "id, panel_id, kind, quote_id, picture_id, heading, words, language, group_number, "
         "reading_order, is_dominant, x_mm, y_mm, width_mm, height_mm, picture_x_mm, "
         "picture_y_mm, picture_width_mm, picture_height_mm, is_pinned, focus_x, focus_y, zoom, "
-        "second_language"};
+        "second_language, shown_words, pairing, palette"};
 }
 
 QVariantList valuesOf(const Piece& piece)
@@ -85,7 +85,8 @@ QVariantList valuesOf(const Piece& piece)
         values << rect.x.value() << rect.y.value() << rect.width.value() << rect.height.value();
     }
     return values << int(piece.pinned) << piece.framing.focus.x << piece.framing.focus.y
-                  << piece.framing.zoom << sqlText(piece.secondLanguage);
+                  << piece.framing.zoom << sqlText(piece.secondLanguage)
+                  << sqlText(piece.shownWords) << sqlText(piece.pairing) << sqlText(piece.palette);
 }
 
 void readRow(RowReader& row, Piece& piece)
@@ -108,6 +109,9 @@ void readRow(RowReader& row, Piece& piece)
     piece.framing.focus.y = row.real();
     piece.framing.zoom = row.real();
     piece.secondLanguage = row.text();
+    piece.shownWords = row.text();
+    piece.pairing = row.text();
+    piece.palette = row.text();
 }
 
 // A template is kept as the text of its file, so there is one form of it to read and to check.

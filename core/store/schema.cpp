@@ -155,8 +155,16 @@ CREATE INDEX translations_by_quote ON translations (quote_id);
 CREATE INDEX translations_by_picture ON translations (picture_id);
 )";
 
+// Pictures are treated by recipe, words shown in part, one piece may have a style of its own.
+const char* const kVersion4 = R"(
+ALTER TABLE pictures ADD COLUMN treatment TEXT NOT NULL DEFAULT '';
+ALTER TABLE pieces ADD COLUMN shown_words TEXT NOT NULL DEFAULT '';
+ALTER TABLE pieces ADD COLUMN pairing TEXT NOT NULL DEFAULT '';
+ALTER TABLE pieces ADD COLUMN palette TEXT NOT NULL DEFAULT '';
+)";
+
 // Step n takes version n to n + 1.
-const char* const kSteps[] = {kVersion1, kVersion2, kVersion3};
+const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4};
 
 } // namespace
 

@@ -9,8 +9,12 @@ OriginalPictures::OriginalPictures(std::function<QString(const ClearedPicture&)>
 
 Result<BakedJpeg> OriginalPictures::bake(const ClearedPicture& picture, SizePx largest)
 {
-    return bakeJpeg(
-        {m_pathOf(picture), picture.format, picture.orientation, picture.size, picture.visible},
+    return bakeJpeg({m_pathOf(picture),
+                        picture.format,
+                        picture.orientation,
+                        picture.size,
+                        picture.visible,
+                        picture.treatment},
         largest);
 }
 

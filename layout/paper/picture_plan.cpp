@@ -12,7 +12,8 @@ int PicturePlan::find(const ClearedPicture& picture) const
         std::find_if(m_pictures.begin(), m_pictures.end(), [&](const PlannedPicture& known) {
             return known.picture.sha256 == picture.sha256
                 && known.picture.visible == picture.visible
-                && known.picture.orientation == picture.orientation;
+                && known.picture.orientation == picture.orientation
+                && known.picture.treatment == picture.treatment;
         });
     return found == m_pictures.end() ? -1 : static_cast<int>(found - m_pictures.begin());
 }

@@ -149,6 +149,14 @@ void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId
         picture.captured = CaptureTime{QDateTime(QDate(2025, 11, 3), QTime(10, 2)), 60};
     if (number(0, 1) == 1)
         picture.mustStay = RectFraction{0.1, 1.0 / 3, 0.25, 0.5};
+    if (number(0, 1) == 1) {
+        picture.treatment.covered = {{{0.1, 0.2, 1.0 / 3, 0.4}, Cover(number(0, 2))}};
+        picture.treatment.evenLight = number(0, 1) == 1;
+        if (number(0, 1) == 1) {
+            const Corners corners{{{0.1, 0.1}, {0.9, 1.0 / 7}, {0.8, 0.9}, {0.2, 0.8}}};
+            picture.treatment.straightening = Straightening{corners, {4000, 3000}};
+        }
+    }
     edit.put(picture);
 }
 
@@ -177,6 +185,9 @@ void RandomEdits::addToWall(EditBuilder& edit, const Book& book)
         piece.secondLanguage = words();
         piece.cell = {Mm(number(0, 100) / 3.0), Mm(10), Mm(100.1), Mm(50)};
         piece.framing = {{0.3, 0.7}, 1.5};
+        piece.shownWords = words();
+        piece.pairing = words();
+        piece.palette = words();
         edit.put(piece);
     }
 }

@@ -98,6 +98,24 @@ TEST_F(EarlierBook, OfVersion2KeepsItsWallsAndGetsRoomForMore)
     EXPECT_EQ(kept->places.size(), 1U);
 }
 
+TEST_F(EarlierBook, OfVersion3OpensWithItsPicturesUntreated)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v3.sql")));
+    auto store = BookStore::open(file());
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    const Book& book = (*store)->book();
+    const Picture* picture = book.pictures.find(PictureId(4));
+    ASSERT_NE(picture, nullptr);
+    EXPECT_TRUE(picture->treatment.isNothing());
+    EXPECT_EQ(picture->mustStay, (RectFraction{0.1, 0.2, 0.5, 0.5}));
+    const Piece* piece = book.pieces.find(PieceId(9));
+    ASSERT_NE(piece, nullptr);
+    EXPECT_EQ(piece->cell, (RectMm{Mm(33), Mm(33), Mm(180), Mm(60)}));
+    EXPECT_TRUE(piece->shownWords.isEmpty());
+    EXPECT_TRUE(piece->pairing.isEmpty());
+    EXPECT_EQ(book.displays.find(DisplayId(2))->palette, QStringLiteral("Rowan"));
+}
+
 TEST_F(EarlierBook, CannotBeBroughtUpToDateWhileOnlyReading)
 {
     byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));

@@ -6,12 +6,16 @@ namespace {
 
 constexpr int kMostKiB = 192 * 1024; // about forty large pictures
 
-QString keyOf(const QString& sha256, ProxySize size)
-{
-    return sha256 + QLatin1Char('/') + QString::number(longestSidePx(size));
-}
-
 } // namespace
+
+QString PictureShelf::Wanted::key(ProxySize proxy) const
+{
+    return QStringLiteral("%1/%2/%3/%4")
+        .arg(sha256)
+        .arg(longestSidePx(proxy))
+        .arg(orientation)
+        .arg(textOf(treatment));
+}
 
 PictureShelf::PictureShelf(QObject* parent)
     : QObject(parent)
@@ -44,34 +48,43 @@ ProvidedPicture PictureShelf::picture(const ClearedPicture& picture, SizePx want
         wanted.height / qMax(0.01, picture.visible.height));
     const bool small = whole <= longestSidePx(ProxySize::Thumbnail) * 1.2;
     const ProxySize size = small ? ProxySize::Thumbnail : ProxySize::Screen;
-    return {nearest({picture.sha256, picture.format, picture.size, picture.orientation}, size), {}};
+    return {
+        nearest(
+            {picture.sha256, picture.format, picture.size, picture.orientation, picture.treatment},
+            size),
+        {}};
 }
 
 QImage PictureShelf::thumbnail(const Picture& picture)
 {
     return nearest(
-        {picture.sha256, picture.format, picture.size, picture.orientation}, ProxySize::Thumbnail);
+        {picture.sha256, picture.format, picture.size, picture.orientation, picture.treatment},
+        ProxySize::Thumbnail);
 }
 
 QImage PictureShelf::nearest(const Wanted& wanted, ProxySize size)
 {
-    if (const QImage* image = m_images.object(keyOf(wanted.sha256, size)))
+    if (const QImage* image = m_images.object(wanted.key(size)))
         return *image;
     ask(wanted, size);
     const ProxySize other = size == ProxySize::Thumbnail ? ProxySize::Screen : ProxySize::Thumbnail;
-    const QImage* image = m_images.object(keyOf(wanted.sha256, other));
+    const QImage* image = m_images.object(wanted.key(other));
     return image != nullptr ? *image : QImage();
 }
 
 void PictureShelf::ask(const Wanted& wanted, ProxySize size)
 {
-    const QString key = keyOf(wanted.sha256, size);
+    const QString key = wanted.key(size);
     if (!m_pathOf || m_asked.contains(key) || m_failed.contains(key))
         return;
     m_asked.insert(key);
     ++m_askedSoFar;
-    const PictureRecipe whole{
-        m_pathOf(wanted.sha256), wanted.format, wanted.orientation, wanted.size, {}};
+    const PictureRecipe whole{m_pathOf(wanted.sha256),
+        wanted.format,
+        wanted.orientation,
+        wanted.size,
+        {},
+        wanted.treatment};
     const int round = m_round;
     m_workers.start([this, whole, size, key, sha = wanted.sha256, round, proxies = m_proxies] {
         const Result<QImage> made = proxies->picture(sha, whole, size);

@@ -42,6 +42,8 @@ private:
         QString format;
         SizePx size;
         int orientation = 1;
+        Treatment treatment;
+        [[nodiscard]] QString key(ProxySize size) const;
     };
     [[nodiscard]] QImage nearest(const Wanted& wanted, ProxySize size);
     void ask(const Wanted& wanted, ProxySize size);

@@ -38,7 +38,8 @@ public:
             picture.format,
             picture.orientation,
             picture.size,
-            picture.visible};
+            picture.visible,
+            picture.treatment};
         const Result<QImage> baked = bakeImage(recipe, wanted);
         return {baked.ok() ? *baked : QImage(), picture.visible};
     }
