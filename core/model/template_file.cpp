@@ -193,7 +193,8 @@ PanelTemplate templateFrom(const QJsonObject& object, QString& fault)
     if (places.toArray().size() > kMostSlots)
         fields.blame("places", QStringLiteral("more than %1").arg(kMostSlots));
     int number = 0;
-    for (const QJsonValue& place : places.toArray()) {
+    const QJsonArray list = places.toArray();
+    for (const auto& place : list) {
         if (!fault.isEmpty())
             break;
         if (!place.isObject())
