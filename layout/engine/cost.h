@@ -29,7 +29,7 @@ struct Weights {
     double size = 4; // ln(area / aimed-at area)^2
     double rank = 80; // ln^2 of a dominant picture too small to dominate
     double measure = 22; // ln(characters / limit)^2
-    double titleLines = 3; // squared lines of a title beyond three
+    double titleLines = 12; // squared lines of a title beyond three
     double captionLines = 2; // squared lines of a caption beyond two
     double wish = 26; // ((got - wished) / wished)^2, columns and rows
     double even = 0.05; // squared rows of white below a text that shares them out evenly
