@@ -30,6 +30,7 @@ struct Panel {
     PanelId id;
     DisplayId display;
     int number = 1; // 1-based place in the display
+    bool locked = false; // nothing on it is touched when the display is arranged
     friend bool operator==(const Panel&, const Panel&) = default;
 };
 
@@ -81,6 +82,9 @@ struct Piece {
     QString shownWords;
     QString pairing; // of this piece alone; empty = the display's
     QString palette;
+    int size = 0; // the teacher's wish: -2 much smaller .. 2 much bigger; 0 = none
+    int together = 0; // pieces of a display with the same number > 0 are kept in one block
+    bool startsPanel = false; // a new panel begins with it
     friend bool operator==(const Piece&, const Piece&) = default;
 };
 

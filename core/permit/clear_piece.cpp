@@ -59,6 +59,9 @@ std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
     cleared.pinned = piece.pinned;
     cleared.pairing = piece.pairing;
     cleared.palette = piece.palette;
+    cleared.size = piece.size;
+    cleared.together = piece.together;
+    cleared.startsPanel = piece.startsPanel;
     if (piece.kind == PieceKind::Quote && !addQuote(piece, cleared))
         return std::nullopt;
     if (isPicture(piece.kind) && !addPicture(piece, cleared))

@@ -45,6 +45,9 @@ struct ClearedPiece {
     bool pinned = false;
     QString pairing; // of this piece alone; empty = the display's
     QString palette;
+    int size = 0; // wishes of the teacher, as in Piece
+    int together = 0;
+    bool startsPanel = false;
 };
 
 struct LeftOut {

@@ -44,12 +44,12 @@ void readRow(RowReader& row, Display& display)
 
 TableForm formOf(const Panel* /*kind*/)
 {
-    return {"panels", "id, display_id, number"};
+    return {"panels", "id, display_id, number, is_locked"};
 }
 
 QVariantList valuesOf(const Panel& panel)
 {
-    return {sqlId(panel.id), sqlId(panel.display), panel.number};
+    return {sqlId(panel.id), sqlId(panel.display), panel.number, int(panel.locked)};
 }
 
 void readRow(RowReader& row, Panel& panel)
@@ -57,6 +57,7 @@ void readRow(RowReader& row, Panel& panel)
     panel.id = row.id<PanelId>();
     panel.display = row.id<DisplayId>();
     panel.number = row.number();
+    panel.locked = row.yes();
 }
 
 TableForm formOf(const Piece* /*kind*/)
@@ -65,7 +66,8 @@ TableForm formOf(const Piece* /*kind*/)
         "id, panel_id, kind, quote_id, picture_id, heading, words, language, group_number, "
         "reading_order, is_dominant, x_mm, y_mm, width_mm, height_mm, picture_x_mm, "
         "picture_y_mm, picture_width_mm, picture_height_mm, is_pinned, focus_x, focus_y, zoom, "
-        "second_language, shown_words, pairing, palette"};
+        "second_language, shown_words, pairing, palette, size_wish, together_number, "
+        "starts_panel"};
 }
 
 QVariantList valuesOf(const Piece& piece)
@@ -86,7 +88,8 @@ QVariantList valuesOf(const Piece& piece)
     }
     return values << int(piece.pinned) << piece.framing.focus.x << piece.framing.focus.y
                   << piece.framing.zoom << sqlText(piece.secondLanguage)
-                  << sqlText(piece.shownWords) << sqlText(piece.pairing) << sqlText(piece.palette);
+                  << sqlText(piece.shownWords) << sqlText(piece.pairing) << sqlText(piece.palette)
+                  << piece.size << piece.together << int(piece.startsPanel);
 }
 
 void readRow(RowReader& row, Piece& piece)
@@ -112,6 +115,9 @@ void readRow(RowReader& row, Piece& piece)
     piece.shownWords = row.text();
     piece.pairing = row.text();
     piece.palette = row.text();
+    piece.size = row.number();
+    piece.together = row.number();
+    piece.startsPanel = row.yes();
 }
 
 // A template is kept as the text of its file, so there is one form of it to read and to check.

@@ -163,8 +163,18 @@ ALTER TABLE pieces ADD COLUMN pairing TEXT NOT NULL DEFAULT '';
 ALTER TABLE pieces ADD COLUMN palette TEXT NOT NULL DEFAULT '';
 )";
 
+// What a teacher asks of an arrangement.
+const char* const kVersion5 = R"(
+ALTER TABLE panels ADD COLUMN is_locked SMALLINT NOT NULL DEFAULT 0 CHECK (is_locked IN (0, 1));
+ALTER TABLE pieces ADD COLUMN size_wish INTEGER NOT NULL DEFAULT 0
+  CHECK (size_wish BETWEEN -2 AND 2);
+ALTER TABLE pieces ADD COLUMN together_number INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE pieces ADD COLUMN starts_panel SMALLINT NOT NULL DEFAULT 0
+  CHECK (starts_panel IN (0, 1));
+)";
+
 // Step n takes version n to n + 1.
-const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4};
+const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4, kVersion5};
 
 } // namespace
 

@@ -235,7 +235,15 @@ void RandomEdits::change(EditBuilder& edit, const Book& book)
         Piece piece = someOf(book.pieces, number(0, 99));
         piece.cell = piece.cell.movedBy(Mm(number(-2, 2)), Mm(0));
         piece.pinned = number(0, 1) == 1;
+        piece.size = number(-2, 2);
+        piece.together = number(0, 3);
+        piece.startsPanel = number(0, 1) == 1;
         edit.put(piece);
+    }
+    if (!book.panels.isEmpty()) {
+        Panel panel = someOf(book.panels, number(0, 99));
+        panel.locked = number(0, 1) == 1;
+        edit.put(panel);
     }
     Child child = someOf(book.children, number(0, 99));
     child.shownAs = words();

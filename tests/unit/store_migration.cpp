@@ -116,6 +116,27 @@ TEST_F(EarlierBook, OfVersion3OpensWithItsPicturesUntreated)
     EXPECT_EQ(book.displays.find(DisplayId(2))->palette, QStringLiteral("Rowan"));
 }
 
+TEST_F(EarlierBook, OfVersion1HasWallsWithoutWishes)
+{
+    QStringList statements = statementsOf(QStringLiteral("book_v1.sql"));
+    statements << QStringLiteral("INSERT INTO displays VALUES (1, NULL, 'Hall', 'classroom', 841, "
+                                 "594, 1500, 'Schoolroom', 'Wet Slate', 'days', 'en')")
+               << QStringLiteral("INSERT INTO panels VALUES (2, 1, 1)")
+               << QStringLiteral("INSERT INTO pieces VALUES (3, 2, 'title', NULL, NULL, '', "
+                                 "'Puddles', '', 0, 1, 0, 33, 33, 200, 60, 0, 0, 0, 0, 1, .5, .5, "
+                                 "1)");
+    byHand(file(), statements);
+    auto store = BookStore::open(file());
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    const Book& book = (*store)->book();
+    EXPECT_FALSE(book.panels.find(PanelId(2))->locked);
+    const Piece& title = *book.pieces.find(PieceId(3));
+    EXPECT_TRUE(title.pinned);
+    EXPECT_EQ(title.size, 0);
+    EXPECT_EQ(title.together, 0);
+    EXPECT_FALSE(title.startsPanel);
+}
+
 TEST_F(EarlierBook, CannotBeBroughtUpToDateWhileOnlyReading)
 {
     byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
