@@ -33,5 +33,7 @@ add_executable(bench_engine
 target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality
   selection_problems Qt6::Gui)
 wainscot_test(engine_templates unit SOURCES unit/engine_templates.cpp LINK engine_documents)
-wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp LINK engine_documents)
 wainscot_test(engine_explain unit SOURCES unit/engine_explain.cpp LINK engine_documents)
+wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp unit/engine_pins.cpp
+  LINK engine_documents)
+wainscot_test(engine_hand property SOURCES property/engine_hand.cpp LINK engine_documents)

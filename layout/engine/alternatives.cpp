@@ -4,6 +4,7 @@
 #include "layout/engine/divisions.h"
 #include "layout/engine/faults.h"
 #include "layout/engine/page_price.h"
+#include "layout/engine/pins.h"
 #include "layout/engine/plan.h"
 #include "layout/engine/targets.h"
 
@@ -56,12 +57,10 @@ struct Source {
         , job{request, {}, {}, 1}
     {
         std::vector<Item> flowing;
-        for (const Item& item : request.items) {
-            if (item.pinned)
-                job.pins.push_back({item.id, *item.pinned});
-            else
+        job.pins = pinsOf(request, text);
+        for (const Item& item : request.items)
+            if (!item.isPinned())
                 flowing.push_back(item);
-        }
         job.pieces = piecesOf(flowing, text);
         setTargets(job.pieces, request.page, 1, text);
         leadAs(best, job.pieces);
@@ -321,7 +320,7 @@ Difference difference(
 {
     std::set<ItemId> pinned;
     for (const Item& item : request.items)
-        if (item.pinned)
+        if (item.isPinned())
             pinned.insert(item.id);
     std::map<ItemId, const Placement*> places;
     for (const Placement& place : other)

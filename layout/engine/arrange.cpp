@@ -1,6 +1,8 @@
 #include "layout/engine/advice.h"
 #include "layout/engine/form.h"
+#include "layout/engine/obstacles.h"
 #include "layout/engine/plan.h"
+#include "layout/engine/sizes.h"
 
 namespace wainscot::engine {
 
@@ -44,11 +46,8 @@ std::optional<Arrangement> muchFuller(
     return std::move(*free);
 }
 
-} // namespace
-
-Outcome arrange(const Request& request, const TextMeasurer& text)
+Outcome arrangeOnce(const Request& request, TextMemo& memo)
 {
-    TextMemo memo(text);
     std::vector<DroppedWish> dropped;
     if (auto found = byTemplate(request, memo, dropped)) {
         if (auto better = muchFuller(request, *found, memo)) {
@@ -70,6 +69,19 @@ Outcome arrange(const Request& request, const TextMeasurer& text)
         return outcome;
     free->droppedWishes = std::move(dropped);
     return std::move(*free);
+}
+
+} // namespace
+
+Outcome arrange(const Request& request, const TextMeasurer& text)
+{
+    TextMemo memo(text);
+    Request placed = request;
+    for (const Pin& pin : pinsOf(request, memo))
+        for (Item& item : placed.items)
+            if (item.id == pin.id && !item.pinned)
+                item.pinned = pin.at;
+    return arrangeWithSizes(placed, [&](const Request& one) { return arrangeOnce(one, memo); });
 }
 
 } // namespace wainscot::engine

@@ -96,6 +96,7 @@ struct Wish {
     double area = 0; // soft: share of the page a picture aims at, 0..1
     Stand stand = Stand::Top;
     int level = 0; // > 0: texts side by side with the same number end on one baseline
+    double scale = 1; // of a picture's area, against what it would have without the wish
     bool bandBefore = false; // hard: a cut across the whole page lies before it
     friend bool operator==(const Wish&, const Wish&) = default;
 };
@@ -109,12 +110,14 @@ struct Item {
     bool fullWidth = false;
     bool breakBefore = false; // must begin a page
     std::optional<GridRect> pinned;
+    std::optional<RectMm> pinnedAt; // instead: its exact place, off the grid; page as in `pinned`
     std::optional<GridRect> previous; // where it was; moving costs something
     bool optional = false; // left out before any other wish is dropped
     bool fromRight = false; // its lines have their edge at the right
     int side = 0; // of two languages side by side: 1 or 2; 0 = neither
     Wish wish;
     Mm indent; // kept free at the left unless the cell begins at the margin (a wide hanging mark)
+    [[nodiscard]] bool isPinned() const { return pinned || pinnedAt; }
 };
 
 struct PageSpec {
@@ -196,6 +199,18 @@ struct DroppedWish {
     friend bool operator==(const DroppedWish&, const DroppedWish&) = default;
 };
 
+// A wish for a piece's size that had no effect.
+struct UnmetWish {
+    enum class Why {
+        TextKeepsItsSize, // text has the size that can be read from the reading distance
+        Pinned, // a pinned piece keeps its size
+        NoRoom, // with it the rest does not fit, or the picture has not the pixels
+    };
+    ItemId id = 0;
+    Why why = Why::NoRoom;
+    friend bool operator==(const UnmetWish&, const UnmetWish&) = default;
+};
+
 struct Arrangement {
     std::vector<Placement> items; // reading order
     int pages = 0;
@@ -205,6 +220,8 @@ struct Arrangement {
     std::vector<GroupChange> groupChanges;
     std::vector<DroppedWish> droppedWishes;
     std::vector<ItemId> leftOut; // optional items there was no room for
+    std::vector<UnmetWish> unmetWishes; // for sizes of pieces
+    bool fallback = false; // no straight cuts part the pins: good, but not the proven best
 };
 
 enum class Obstacle {

@@ -1,12 +1,16 @@
 #include "layout/engine/obstacles.h"
 
 #include "layout/engine/least_height.h"
+#include "layout/engine/pins.h"
+#include "layout/engine/targets.h"
 
 #include <algorithm>
 
 namespace wainscot::engine {
 
 namespace {
+
+constexpr Mm kTouchMm{0.01}; // a place is kept as exactly as that
 
 Failure failure(Obstacle what, std::vector<ItemId> items = {}, double missing = 0)
 {
@@ -54,9 +58,15 @@ Failure tooMuch(const Job& job, TextMemo& text)
         piece.item.breakBefore = false;
     LeafTable leaves(tall, pieces, text);
     int rows = tall.rows;
-    if (page.columns == 12) {
-        const ColumnSystem system = columnSystem("thirds and quarters", {3, 4, 6, 8, 9});
+    const ColumnSystem system = columnSystem("thirds and quarters", {3, 4, 6, 8, 9});
+    if (page.columns == 12 && pages == 1 && !job.pins.empty()) {
+        RunTable table(leaves, withPinEdges(system, job.pins, page.columns));
+        if (table.fill(job.request.cancel))
+            rows = PinnedPage(table, leaves, job.pins).rowsNeeded(0, leaves.size(), tall.rows);
+    } else if (page.columns == 12) {
         rows = std::min(rows, leastHeight(leaves, system, job.request.cancel));
+        for (const Pin& pin : job.pins)
+            rows += (pin.at.w * pin.at.h + page.columns - 1) / page.columns;
     }
     const int over = std::max(1, rows - pages * page.rows);
     const double width = (page.width(page.columns) + page.gutter).value();
@@ -76,30 +86,50 @@ Failure tooMuch(const Job& job, TextMemo& text)
     return out;
 }
 
+std::vector<Pin> pinsOf(const Request& request, TextMemo& text)
+{
+    const PageSpec& page = request.page;
+    std::vector<Pin> pins;
+    for (const Item& item : request.items) {
+        if (!item.isPinned())
+            continue;
+        const Piece piece = piecesOf({item}, text).front();
+        const RectMm exact = item.pinnedAt ? *item.pinnedAt : page.cell(*item.pinned);
+        RectMm taken = exact; // words longer than their place take what they take
+        if (!piece.isPicture())
+            taken.height = std::max(taken.height, text.measure(item.id, exact.width).height);
+        GridRect at = coveredCells(page, taken, Mm(clearBelow(piece, page)));
+        if (item.pinned && !item.pinnedAt)
+            at = taken.height > exact.height ? around(*item.pinned, at) : *item.pinned;
+        at.page = item.pinned ? item.pinned->page : 0;
+        pins.push_back({item.id, at, exact});
+    }
+    return pins;
+}
+
 std::optional<Failure> badPins(const std::vector<Pin>& pins, const PageSpec& page)
 {
     Failure out = failure(Obstacle::PinsOverlap);
-    for (std::size_t a = 0; a < pins.size(); ++a) {
-        const GridRect& p = pins[a].at;
-        bool bad = p.page < 0 || p.x < 0 || p.y < 0 || p.w < 1 || p.h < 1
-            || p.x + p.w > page.columns || p.y + p.h > page.rows;
-        for (std::size_t b = 0; b < pins.size(); ++b) {
-            const GridRect& q = pins[b].at;
-            bad = bad
-                || (a != b && p.page == q.page && p.x < q.x + q.w && q.x < p.x + p.w
-                    && p.y < q.y + q.h && q.y < p.y + p.h);
+    const auto name = [&](ItemId id) {
+        if (std::find(out.items.begin(), out.items.end(), id) == out.items.end())
+            out.items.push_back(id);
+    };
+    for (std::size_t a = 0; a < pins.size(); ++a)
+        for (std::size_t b = a + 1; b < pins.size(); ++b) {
+            const RectMm both = intersection(pins[a].exact, pins[b].exact);
+            if (pins[a].at.page == pins[b].at.page && both.width > kTouchMm
+                && both.height > kTouchMm) {
+                name(pins[a].id);
+                name(pins[b].id);
+            }
         }
-        if (bad)
-            out.items.push_back(pins[a].id);
+    for (const Pin& pin : pins) {
+        const GridRect& p = pin.at;
+        if (p.page < 0 || p.x < 0 || p.y < 0 || p.w < 1 || p.h < 1 || p.x + p.w > page.columns
+            || p.y + p.h > page.rows)
+            name(pin.id);
     }
-    if (!out.items.empty())
-        return out;
-    if (sliceable(pins))
-        return std::nullopt;
-    out.what = Obstacle::PinsNotSliceable;
-    for (const Pin& pin : pins)
-        out.items.push_back(pin.id);
-    return out;
+    return out.items.empty() ? std::nullopt : std::optional(out);
 }
 
 } // namespace wainscot::engine

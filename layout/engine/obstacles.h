@@ -16,10 +16,14 @@ struct Job {
 // Items that can stand nowhere, whatever else is on the page.
 [[nodiscard]] std::optional<Failure> impossibleItem(const Job& job, TextMemo& text);
 
-// Pins off the page, on one another, or in a ring that no straight cut parts.
+// Where the pinned items stand, in cells and in mm; in the request's order.
+[[nodiscard]] std::vector<Pin> pinsOf(const Request& request, TextMemo& text);
+
+// Pins off the page, or on one another: the first two named lie over each other.
 [[nodiscard]] std::optional<Failure> badPins(const std::vector<Pin>& pins, const PageSpec& page);
 
-// How much higher one page would have to be for everything, and what could leave instead.
+// How much higher one page would have to be for everything around the pins, and what could leave
+// instead.
 [[nodiscard]] Failure tooMuch(const Job& job, TextMemo& text);
 
 } // namespace wainscot::engine

@@ -47,7 +47,7 @@ public:
         for (const Pin& pin : pins)
             m_pins[pin.at.page].push_back(pin);
         for (auto& [page, here] : m_pins)
-            m_frames.emplace(page, PinFrame(table, leaves, here));
+            m_frames.emplace(page, PinnedPage(table, leaves, here));
     }
 
     int leastPages() const { return m_pins.empty() ? 1 : m_pins.rbegin()->first + 1; }
@@ -87,7 +87,7 @@ private:
     std::size_t m_side;
     std::vector<PageCost> m_free; // pages without pins, by run; -1 = not asked yet
     std::map<int, std::vector<Pin>> m_pins;
-    std::map<int, PinFrame> m_frames;
+    std::map<int, PinnedPage> m_frames;
 };
 
 } // namespace
@@ -133,7 +133,7 @@ Pagination paginate(const RunTable& table,
     for (int q = 1; q <= most; ++q) {
         const auto page = std::size_t(q);
         for (int j = 0; j <= count; ++j)
-            for (int i = 0; i <= j; ++i) {
+            for (int i = 0; i <= j && (!pages || q < *pages || j == count); ++i) {
                 const Cost before = best[page - 1][std::size_t(i)];
                 if (before >= kNever)
                     continue;

@@ -8,7 +8,8 @@ namespace wainscot::engine {
 
 struct Pin {
     ItemId id = 0;
-    GridRect at;
+    GridRect at; // the cells it covers
+    RectMm exact; // its own place
 };
 
 // One page: what lies on it, as trees that tile the parts the pins leave free.
@@ -18,6 +19,7 @@ struct PagePlan {
     Cost cost = kNever;
     std::vector<Node> trees;
     std::vector<GridRect> parted; // columns and first row of groups that begin below a cut at pins
+    bool fallback = false; // straight cuts around the pins did not do
 };
 
 struct Pagination {
@@ -33,14 +35,11 @@ struct PageCost {
 };
 [[nodiscard]] PageCost pageCost(const RunTable& table, LeafTable& leaves, int first, int last);
 
-// The cheapest sequence of pages; `pages` fixes their number. With pins every page that has one is
-// cut along them (guillotine cuts only), exact for the cuts at pin edges and system columns.
+// The cheapest sequence of pages; `pages` fixes their number. A page with pins is divided as in
+// pins.h.
 [[nodiscard]] Pagination paginate(const RunTable& table,
     LeafTable& leaves,
     const std::vector<Pin>& pins,
     std::optional<int> pages);
-
-// Whether straight cuts can part the pins of each page.
-[[nodiscard]] bool sliceable(const std::vector<Pin>& pins);
 
 } // namespace wainscot::engine

@@ -4,6 +4,8 @@
 #include "layout/engine/finish.h"
 #include "layout/engine/mend.h"
 #include "layout/engine/obstacles.h"
+#include "layout/engine/pinned_place.h"
+#include "layout/engine/pins.h"
 #include "layout/engine/reading.h"
 #include "layout/engine/search.h"
 #include "layout/engine/targets.h"
@@ -20,27 +22,6 @@ bool cancelled(const Request& request)
 {
     return request.cancel != nullptr && request.cancel->load(std::memory_order_relaxed);
 }
-
-} // namespace
-
-ColumnSystem withPinEdges(ColumnSystem system, const std::vector<Pin>& pins, int columns)
-{
-    std::map<int, Cost> prices;
-    for (std::size_t c = 0; c < system.cuts.size(); ++c)
-        prices[system.cuts[c]] = system.prices[c];
-    for (const Pin& pin : pins)
-        for (const int edge : {pin.at.x, pin.at.x + pin.at.w})
-            if (edge > 0 && edge < columns)
-                prices.try_emplace(edge, toCost(Weights().cut));
-    ColumnSystem out{system.name, {}, {}};
-    for (const auto& [cut, price] : prices) {
-        out.cuts.push_back(cut);
-        out.prices.push_back(price);
-    }
-    return out;
-}
-
-namespace {
 
 // What sums over pieces do not price: faults of whole pages (unknown where pins stand on them),
 // pairs met the wrong way round.
@@ -83,6 +64,7 @@ Candidate finished(const Job& job,
     for (std::size_t p = 0; p < pages.size(); ++p) {
         finishPage(pages[p], int(p), system, leaves, arrangement);
         out.breaks.emplace_back(pages[p].first, pages[p].last);
+        arrangement.fallback = arrangement.fallback || pages[p].fallback;
     }
     arrangement.cost.white += Cost(pages.size()) * toCost(leaves.weights().page);
     arrangement.orderInversions = inversionsOf(arrangement, job.pieces);
@@ -127,13 +109,18 @@ Candidate solveSystems(const Job& job,
 
 namespace {
 
-// A marked picture that a hand has placed leads its page.
-Leader pinnedLeader(const Request& request, int page)
+// Pins take room, and a marked picture that a hand has placed leads its page.
+Leader pinnedLeader(const Job& job)
 {
+    const PageSpec& page = job.request.page;
     Leader out;
-    for (const Item& item : request.items)
-        if (item.pinned && item.pinned->page == page && item.picture && item.importance >= 3)
-            out.pinnedMm2 = request.page.cell(*item.pinned).areaMm2();
+    for (const Pin& pin : job.pins) {
+        const double rows = pin.at.h * page.rowUnit.value();
+        out.takenMm2 += rows * (page.width(pin.at.w) + page.gutter).value();
+        for (const Item& item : job.request.items)
+            if (item.id == pin.id && item.picture && item.importance >= 3)
+                out.pinnedMm2 = std::max(out.pinnedMm2, pin.exact.areaMm2());
+    }
     return out;
 }
 
@@ -165,7 +152,7 @@ void refine(const Job& job,
                 pin.at.page = 0;
                 one.pins.push_back(pin);
             }
-        setTargets(one.pieces, job.request.page, 1, text, pinnedLeader(job.request, p));
+        setTargets(one.pieces, job.request.page, 1, text, pinnedLeader(one));
         Candidate page = solveSystems(one, systems, text, {});
         if (mayMend(one, effort))
             page = mended(std::move(page), one, systems, text);
@@ -191,7 +178,7 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
 {
     std::vector<Item> pinned;
     for (const Item& item : request.items)
-        if (item.pinned)
+        if (item.isPinned())
             pinned.push_back(item);
     if (pinned.empty())
         return;
@@ -199,8 +186,13 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
     std::map<ItemId, Placement> places;
     for (const Placement& one : arrangement.items)
         places[one.id] = one;
-    for (int i = 0; i < leaves.size(); ++i)
-        places[leaves.piece(i).item.id] = placePinned(i, *leaves.piece(i).item.pinned, leaves);
+    const std::vector<Pin> pins = pinsOf(request, text);
+    for (int i = 0; i < leaves.size(); ++i) {
+        const Piece& piece = leaves.piece(i);
+        places[piece.item.id] = piece.item.pinnedAt
+            ? placeExactly(piece, pins[std::size_t(i)], request.page, text)
+            : placePinned(i, *piece.item.pinned, leaves);
+    }
     arrangement.items.clear();
     for (const Item& item : request.items)
         if (const auto at = places.find(item.id); at != places.end())
@@ -214,12 +206,10 @@ Outcome solve(
 {
     Job job{request, {}, {}, request.pages};
     std::vector<Item> flowing;
-    for (const Item& item : request.items) {
-        if (item.pinned)
-            job.pins.push_back({item.id, *item.pinned});
-        else
+    job.pins = pinsOf(request, text);
+    for (const Item& item : request.items)
+        if (!item.isPinned())
             flowing.push_back(item);
-    }
     if (const auto bad = badPins(job.pins, request.page))
         return *bad;
     job.pieces = piecesOf(flowing, text);
@@ -231,14 +221,18 @@ Outcome solve(
     if (const auto impossible = impossibleItem(job, text))
         return *impossible;
     const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
-    setTargets(job.pieces, request.page, wanted, text, pinnedLeader(request, 0));
+    setTargets(job.pieces, request.page, wanted, text, pinnedLeader(job));
     Candidate best = solveSystems(job, systems, text, {});
     if (wanted == 1 && mayMend(job, effort))
         best = mended(std::move(best), job, systems, text);
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};
-    if (!best.possible)
-        return tooMuch(job, text);
+    if (!best.possible) {
+        Failure failed = tooMuch(job, text);
+        if (!partable(job.pins))
+            failed.what = Obstacle::PinsNotSliceable;
+        return failed;
+    }
     if (wanted != 1 || best.arrangement.pages != 1)
         refine(job, best, systems, text, effort);
     if (cancelled(request))

@@ -46,10 +46,6 @@ struct Candidate {
     const ColumnSystem& system,
     LeafTable& leaves);
 
-// The system with cuts at the edges of the pins as well.
-[[nodiscard]] ColumnSystem withPinEdges(
-    ColumnSystem system, const std::vector<Pin>& pins, int columns);
-
 // Puts the pinned items back, each at its place in the request's order.
 void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement);
 

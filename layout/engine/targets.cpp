@@ -83,6 +83,26 @@ double lettersOf(const Piece& piece, TextMemo& text)
 
 } // namespace
 
+namespace {
+
+// A teacher's "bigger" may rival the dominant picture; "smaller" may go below any floor.
+void boundByWish(Piece& piece)
+{
+    const double scale = piece.item.wish.scale;
+    if (scale == 1 || piece.item.wish.area <= 0)
+        return;
+    if (scale > 1) {
+        piece.floorMm2 = std::max(piece.floorMm2, piece.targetMm2 * 0.85);
+        piece.ceilingMm2 =
+            piece.ceilingMm2 > 0 ? std::max(piece.ceilingMm2, piece.targetMm2 * 1.2) : 0;
+    } else {
+        piece.ceilingMm2 = piece.targetMm2 * 1.2;
+        piece.floorMm2 = 0;
+    }
+}
+
+} // namespace
+
 std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text)
 {
     std::vector<Piece> pieces;
@@ -150,8 +170,8 @@ void setTargets(std::vector<Piece>& pieces,
     if (pictures == 0)
         return;
     const double panel = panelArea(page);
-    const double share =
-        std::max(panel * 0.012, roomFor(pieces, page, pages, text) / std::max(1.0, weights));
+    const double share = std::max(panel * 0.012,
+        (roomFor(pieces, page, pages, text) - leader.takenMm2) / std::max(1.0, weights));
     const double most = panel * (pictures == 1 ? kAloneMost : kDominantMost);
     double lead = std::min(share * kDominantWeight, most);
     const double together =
@@ -171,14 +191,17 @@ void setTargets(std::vector<Piece>& pieces,
             piece.targetMm2 = panel * piece.item.wish.area;
         piece.floorMm2 = 0;
         piece.ceilingMm2 = led ? leader.pinnedMm2 / kDominance : 0;
-        if (dominant < 0 || pictures == 1)
+        if (dominant < 0 || pictures == 1) {
+            boundByWish(piece);
             continue;
+        }
         // The dominant picture may be a little smaller than aimed at, the others stay under half.
         const double floor = lead * 0.8;
         piece.floorMm2 = leads ? floor : 0;
         piece.ceilingMm2 = leads ? lead * kLeadMost : floor / (kDominance * 1.02);
-        if (!leads)
+        if (!leads && piece.item.wish.scale == 1)
             piece.targetMm2 = std::min(piece.targetMm2, piece.ceilingMm2 * 0.85);
+        boundByWish(piece);
     }
 }
 

@@ -16,10 +16,12 @@ namespace wainscot::engine {
 struct Leader {
     int piece = -1; // -1 = the likeliest
     double pinnedMm2 = 0; // area of one that stands already; > 0 = it leads, none of the pieces
+    double takenMm2 = 0; // room that pinned pieces take, gaps included
 };
 
 // Shares the room that the texts leave on `pages` pages among the pictures. On one page one picture
-// becomes the dominant one when none is marked, and the others stay below half its size.
+// becomes the dominant one when none is marked, and the others stay below half its size. A picture
+// that is to be bigger or smaller than it was has its own bound.
 void setTargets(std::vector<Piece>& pieces,
     const PageSpec& page,
     int pages,

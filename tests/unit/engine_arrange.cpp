@@ -258,19 +258,6 @@ TEST(EngineFailure, OverlappingPinsAreNamed)
     EXPECT_THAT(failed.items, ElementsAre(items[3].id, items[4].id));
 }
 
-TEST(EngineFailure, APinwheelOfPinsCannotBeSliced)
-{
-    auto document = makeDocument(4, 12, Format::A1Landscape);
-    auto& items = document->request.items;
-    items[3].pinned = GridRect{0, 0, 4, 8, 8};
-    items[4].pinned = GridRect{0, 8, 4, 4, 16};
-    items[5].pinned = GridRect{0, 4, 20, 8, 8};
-    items[6].pinned = GridRect{0, 0, 12, 4, 16};
-    const Failure failed = refused(document->request, document->text);
-    EXPECT_EQ(failed.what, Obstacle::PinsNotSliceable);
-    EXPECT_EQ(failed.items.size(), 4U);
-}
-
 TEST(EngineFailure, ACancelledRequestSaysSo)
 {
     auto document = makeDocument(4, 20, Format::A1Landscape);
