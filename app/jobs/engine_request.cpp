@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 namespace wainscot {
 
@@ -21,6 +22,16 @@ constexpr double kLeastKeptAroundMark = 0.55;
 double keepAround(double marked)
 {
     return std::min(1.0, std::max(kLeastKeptAroundMark, marked + 0.06));
+}
+
+// "Bigger" is half as large again and a little more: a change that is seen across a room.
+double scaleFor(int size)
+{
+    constexpr double kStep = 1.6;
+    double scale = 1;
+    for (int step = 0; step < std::abs(size); ++step)
+        scale *= size > 0 ? kStep : 1 / kStep;
+    return scale;
 }
 
 engine::PictureShape shapeOf(const ClearedPiece& piece)
@@ -102,6 +113,7 @@ engine::Request requestFor(
         item.optional = mayBeLeftOut(piece, panel.display().plan);
         if (twoLanguages && !isPicture(piece.kind))
             item.side = sameLanguage(piece.language, first) ? 1 : 2;
+        item.wish.scale = scaleFor(piece.size);
         if (piece.picture)
             item.picture = shapeOf(piece);
         if (piece.pinned && !piece.cell.isEmpty())

@@ -2,6 +2,7 @@
 
 #include "layout/engine/alternatives.h"
 #include "layout/engine/finish.h"
+#include "layout/engine/obstacles.h"
 #include "layout/engine/page_price.h"
 #include "layout/engine/push.h"
 #include "layout/engine/reading.h"
@@ -342,13 +343,11 @@ void EditedPage::tryWholePage()
     if (const auto* found = std::get_if<Arrangement>(&outcome))
         consider(*found, GaveWay::Page);
     Job job{stay, {}, {}, 1};
+    job.pins = pinsOf(stay, m_text);
     std::vector<Item> flowing;
-    for (const Item& item : stay.items) {
-        if (item.pinned)
-            job.pins.push_back({item.id, *item.pinned});
-        else
+    for (const Item& item : stay.items)
+        if (!item.isPinned())
             flowing.push_back(item);
-    }
     job.pieces = piecesOf(flowing, m_text);
     setTargets(job.pieces, stay.page, 1, m_text);
     for (const double price : kStayPrices) {
