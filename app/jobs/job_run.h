@@ -11,6 +11,10 @@
 
 namespace wainscot {
 
+namespace engine {
+struct Arrangement;
+}
+
 struct Progress {
     QString doing; // "Reading rain-3.jpg"
     int done = 0;
@@ -19,6 +23,10 @@ struct Progress {
 
 struct JobRun {
     std::function<void(const Progress&)> onProgress; // may be empty; called from the job's thread
+    // Told a plainer arrangement of a panel (1..) long before a job that arranges is done, to be
+    // shown meanwhile; may be empty. Called from the job's thread, again when the panel's pieces
+    // change.
+    std::function<void(int panel, const engine::Arrangement&)> onFirst;
     const std::atomic<bool>* cancel = nullptr;
     QDate today = QDate::currentDate(); // ages are told for this day
 

@@ -253,6 +253,10 @@ Proposal::Attempt Proposal::attempt(const Display& display) const
         request.cancel = m_run.cancel;
         if (m_own != nullptr)
             request.form = formOf(*m_own);
+        if (m_run.onFirst && &display == &m_display) // not while advice is tried
+            request.onFirst = [this, &panelled](const engine::Arrangement& first) {
+                m_run.onFirst(panelled.panel.number, first);
+            };
         engine::Outcome outcome = engine::arrange(request, text);
         if (const auto* failure = std::get_if<engine::Failure>(&outcome))
             return std::pair(panelled.panel.number, *failure);

@@ -46,6 +46,16 @@ std::optional<Arrangement> muchFuller(
     return std::move(*free);
 }
 
+std::optional<Arrangement> quickly(const Request& request, TextMemo& memo)
+{
+    if (request.page.columns != 12)
+        return solveQuickly(request, freeSystems(request.page.columns).front(), memo);
+    for (const auto& cuts : std::vector<std::vector<int>>{{3, 6, 9}, {4, 8}})
+        if (auto found = solveQuickly(request, columnSystem("first", cuts), memo))
+            return found;
+    return std::nullopt;
+}
+
 Outcome arrangeOnce(const Request& request, TextMemo& memo)
 {
     std::vector<DroppedWish> dropped;
@@ -73,9 +83,18 @@ Outcome arrangeOnce(const Request& request, TextMemo& memo)
 
 } // namespace
 
+std::optional<Arrangement> arrangeQuickly(const Request& request, const TextMeasurer& text)
+{
+    TextMemo memo(text);
+    return quickly(request, memo);
+}
+
 Outcome arrange(const Request& request, const TextMeasurer& text)
 {
     TextMemo memo(text);
+    if (request.onFirst)
+        if (const auto first = quickly(request, memo))
+            request.onFirst(*first);
     Request placed = request;
     for (const Pin& pin : pinsOf(request, memo))
         for (Item& item : placed.items)

@@ -6,6 +6,7 @@
 
 #include <atomic>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -267,7 +268,16 @@ struct Request {
     std::string plan; // name of a template of plan.h; empty = free
     std::optional<Form> form; // a teacher's own template; goes before `plan`
     const std::atomic<bool>* cancel = nullptr;
+    // Told a first arrangement (arrangeQuickly) before the best is sought, where there is one; may
+    // be empty. Called at most once, from the thread that arranges.
+    std::function<void(const Arrangement&)> onFirst;
 };
+
+// Something to show at about a tenth of the work: the cheapest of one coarse column system, free of
+// templates and not refined. As whole and orderly as the best, only plainer. Nothing = look at what
+// arrange() says.
+[[nodiscard]] std::optional<Arrangement> arrangeQuickly(
+    const Request& request, const TextMeasurer& text);
 
 // The best arrangement, exactly; the same on every machine.
 [[nodiscard]] Outcome arrange(const Request& request, const TextMeasurer& text);

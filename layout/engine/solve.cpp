@@ -201,8 +201,9 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
         arrangement.pages = std::max(arrangement.pages, one.at.page + 1);
 }
 
-Outcome solve(
-    const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text, Effort effort)
+namespace {
+
+Job jobOf(const Request& request, TextMemo& text)
 {
     Job job{request, {}, {}, request.pages};
     std::vector<Item> flowing;
@@ -210,9 +211,18 @@ Outcome solve(
     for (const Item& item : request.items)
         if (!item.isPinned())
             flowing.push_back(item);
+    job.pieces = piecesOf(flowing, text);
+    return job;
+}
+
+} // namespace
+
+Outcome solve(
+    const Request& request, const std::vector<ColumnSystem>& systems, TextMemo& text, Effort effort)
+{
+    Job job = jobOf(request, text);
     if (const auto bad = badPins(job.pins, request.page))
         return *bad;
-    job.pieces = piecesOf(flowing, text);
     if (job.pieces.empty()) {
         Arrangement only;
         addPinned(request, text, only);
@@ -239,6 +249,22 @@ Outcome solve(
         return Failure{Obstacle::Cancelled, {}, 0};
     addPinned(request, text, best.arrangement);
     return best.arrangement;
+}
+
+std::optional<Arrangement> solveQuickly(
+    const Request& request, const ColumnSystem& system, TextMemo& text)
+{
+    Job job = jobOf(request, text);
+    if (job.pieces.empty() || badPins(job.pins, request.page))
+        return std::nullopt;
+    const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
+    setTargets(job.pieces, request.page, wanted, text, pinnedLeader(job));
+    LeafTable leaves(request.page, job.pieces, text);
+    Candidate found = solveSystem(job, system, leaves);
+    if (!found.possible)
+        return std::nullopt;
+    addPinned(request, text, found.arrangement);
+    return std::move(found.arrangement);
 }
 
 } // namespace wainscot::engine

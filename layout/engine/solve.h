@@ -20,6 +20,11 @@ enum class Effort {
     TextMemo& text,
     Effort effort = Effort::Once);
 
+// The cheapest arrangement of one coarse column system, not refined page by page. Nothing when
+// there is none; why is for solve() to say.
+[[nodiscard]] std::optional<Arrangement> solveQuickly(
+    const Request& request, const ColumnSystem& system, TextMemo& text);
+
 // One column system's answer.
 struct Candidate {
     Arrangement arrangement; // without the pinned items

@@ -1,6 +1,7 @@
 // The interval programme against an explicit enumeration of every slicing tree and every cut.
 #include "layout/engine/pages.h"
 #include "layout/engine/run_table.h"
+#include "layout/engine/search.h"
 #include "layout/engine/targets.h"
 #include "tests/support/engine_documents.h"
 
@@ -29,10 +30,11 @@ public:
     {
     }
 
-    Cost best(int columns, int rows)
+    Cost best(int columns, int rows) { return best(0, m_leaves.size(), columns, rows); }
+    Cost best(int first, int last, int columns, int rows)
     {
         m_best = kNever;
-        m_nodes = {{NodeType::Leaf, 0, m_leaves.size(), {0, 0, 0, columns, rows}, -1, -1}};
+        m_nodes = {{NodeType::Leaf, first, last, {0, 0, 0, columns, rows}, -1, -1}};
         std::vector<int> pending{0};
         expand(pending);
         return m_best;
@@ -260,6 +262,103 @@ TEST(EngineExact, EqualsEverySlicingTreeOfSixPieces)
 TEST(EngineExact, EqualsEverySlicingTreeOfSevenPieces)
 {
     expectExact(7, 12);
+}
+
+// The cheapest of all ways to break the pieces into pages, each page counted out at every height.
+class ExhaustivePages {
+public:
+    ExhaustivePages(LeafTable& leaves, const ColumnSystem& system)
+        : m_leaves(leaves)
+        , m_trees(leaves, system)
+    {
+    }
+    Cost best(int first)
+    {
+        if (first == m_leaves.size())
+            return 0;
+        Cost cheapest = kNever;
+        for (int last = first + 1; last <= m_leaves.size(); ++last) {
+            const Cost here = page(first, last);
+            if (here < kNever)
+                cheapest = std::min(cheapest, here + best(last) + toCost(m_leaves.weights().page));
+        }
+        return cheapest;
+    }
+
+private:
+    Cost page(int first, int last)
+    {
+        const auto group = [this](int i) {
+            return i < 0 || i >= m_leaves.size() ? 0 : m_leaves.piece(i).item.group;
+        };
+        for (int i = first + 1; i < last; ++i)
+            if (m_leaves.piece(i).item.breakBefore)
+                return kNever;
+        // A group may run on to another page only from a page of its own.
+        const bool own = group(first) > 0 && group(first) == group(last - 1);
+        for (const int edge : {first, last})
+            if (!own && group(edge) > 0 && group(edge) == group(edge - 1))
+                return kNever;
+        const PageSpec& spec = m_leaves.page();
+        const Weights& weights = m_leaves.weights();
+        Cost cheapest = kNever;
+        double empty = 0; // of the page, at the cheapest height; of equals the highest
+        for (int h = spec.rows; h >= 1; --h) {
+            const Cost cost = m_trees.best(first, last, spec.columns, h);
+            const double foot = double(spec.rows - h) / spec.rows;
+            if (cost < kNever && cost + toCost(weights.foot * foot) < cheapest) {
+                cheapest = cost + toCost(weights.foot * foot);
+                empty = foot;
+            }
+        }
+        if (cheapest >= kNever)
+            return kNever;
+        bool speaks = false;
+        bool adult = false;
+        for (int i = first; i < last; ++i) {
+            const Kind kind = m_leaves.piece(i).item.kind;
+            speaks = speaks || kind == Kind::Quote || kind == Kind::Work;
+            adult = adult || kind == Kind::Context || kind == Kind::Interpretation
+                || kind == Kind::NextStep;
+        }
+        return cheapest + toCost(weights.footPool * empty * empty)
+            + (adult && !speaks ? toCost(weights.noVoice) : 0);
+    }
+
+    LeafTable& m_leaves;
+    Exhaustive m_trees;
+};
+
+TEST(EngineExact, EqualsEveryWayToBreakPages)
+{
+    int several = 0;
+    for (int seed = 0; seed < 120; ++seed) {
+        const int count = 3 + seed % 2;
+        SCOPED_TRACE(testing::Message() << count << " pieces, seed " << seed);
+        Small small = smallCase(count, 40 + seed);
+        if (seed % 3 == 1)
+            small.items[2].breakBefore = true;
+        TextMemo text(small.document->text);
+        auto pieces = piecesOf(small.items, text);
+        setTargets(pieces, small.page, 2, text);
+        LeafTable leaves(small.page, pieces, text);
+        const ColumnSystem system{"every column", {1, 2, 3}, {100, 200, 300}};
+        RunTable table(leaves, system);
+        const Pagination found = cheapestPages(table, leaves, {}, {});
+        ASSERT_EQ(found.cost, ExhaustivePages(leaves, system).best(0));
+        several += found.pages.size() > 1 ? 1 : 0;
+        // A whole table gives the same pages and the same trees.
+        RunTable whole(leaves, system);
+        ASSERT_TRUE(whole.fill());
+        const Pagination all = paginate(whole, leaves, {}, std::nullopt);
+        ASSERT_EQ(all.cost, found.cost);
+        ASSERT_EQ(all.pages.size(), found.pages.size());
+        for (std::size_t p = 0; p < all.pages.size(); ++p) {
+            EXPECT_EQ(all.pages[p].last, found.pages[p].last);
+            EXPECT_EQ(all.pages[p].cost, found.pages[p].cost);
+        }
+    }
+    EXPECT_GT(several, 20) << "too few cases have a second page to prove anything";
 }
 
 } // namespace

@@ -209,6 +209,49 @@ TEST(EngineProperties, SameInputGivesSameOutputInAnyThreadAndMemory)
     }
 }
 
+TEST(EngineProperties, TheFirstArrangementIsWholeToo)
+{
+    int found = 0;
+    for (int seed = 0; seed < 400; ++seed) {
+        SCOPED_TRACE(testing::Message() << "seed " << seed);
+        const auto one =
+            seed % 8 == 7 ? makeDocument(seed, 60 + seed % 31, Format(seed % 5)) : document(seed);
+        one->request.plan.clear();
+        const auto first = arrangeQuickly(one->request, one->text);
+        if (!first)
+            continue;
+        ++found;
+        expectComplete(*one, *first);
+        expectNoOverlap(*one, *first);
+        expectInside(*one, *first);
+        expectPiecesWhole(*one, *first);
+        expectGroupsWhole(*one, *first);
+        expectOrder(*one, *first);
+    }
+    EXPECT_GT(found, 380);
+}
+
+TEST(EngineProperties, WhoeverAsksIsToldTheFirstArrangementOnce)
+{
+    for (int seed = 1; seed < 20; ++seed) {
+        SCOPED_TRACE(testing::Message() << "seed " << seed);
+        const auto one = document(seed);
+        const Outcome silent = arrange(one->request, one->text);
+        std::vector<Arrangement> told;
+        one->request.onFirst = [&](const Arrangement& first) { told.push_back(first); };
+        const Outcome outcome = arrange(one->request, one->text);
+        const auto plain = arrangeQuickly(one->request, one->text);
+        ASSERT_EQ(told.size(), plain ? 1U : 0U);
+        if (plain) {
+            EXPECT_TRUE(same(told.front(), *plain));
+        }
+        ASSERT_EQ(silent.index(), outcome.index());
+        if (const auto* arrangement = std::get_if<Arrangement>(&outcome)) {
+            EXPECT_TRUE(same(*arrangement, std::get<Arrangement>(silent)));
+        }
+    }
+}
+
 TEST(EngineProperties, PinnedPiecesStayAndTheRestGoesAroundThem)
 {
     int arranged = 0;
@@ -231,6 +274,7 @@ TEST(EngineProperties, PinnedPiecesStayAndTheRestGoesAroundThem)
         ++arranged;
         expectComplete(*one, *arrangement);
         expectNoOverlap(*one, *arrangement);
+        expectInside(*one, *arrangement);
         for (const Placement& place : arrangement->items)
             if (place.id == id) {
                 EXPECT_EQ(place.at, pin);
