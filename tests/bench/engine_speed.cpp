@@ -11,6 +11,7 @@
 #include "tests/bench/engine_tables.h"
 #include "tests/support/engine_documents.h"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <cstdlib>
@@ -178,23 +179,17 @@ Case caseFor(const char* command, int count, int columns, bool grouped)
 // Leaf costs, the table and the breaks of pages: everything one column system takes.
 Measured measure(const Case& one, const std::vector<int>& cuts)
 {
-    Measured best{1e12, 0};
-    const int repeats = one.request.items.size() <= 20 ? 5 : 2;
-    for (int k = 0; k < repeats; ++k) {
-        const double start = cpuMs();
-        TextMemo text(one.text());
-        auto pieces = piecesOf(one.request.items, text);
-        const int pages = pagesWanted(pieces, one.request.page, text);
-        setTargets(pieces, one.request.page, pages, text);
-        LeafTable leaves(one.request.page, pieces, text);
-        RunTable table(leaves, columnSystem("bench", cuts));
-        const Pagination found = cheapestPages(table, leaves, {}, {});
-        if (found.pages.empty())
-            std::printf("  (no arrangement)\n");
-        best.ms = std::min(best.ms, cpuMs() - start);
-        best.bytes = double(table.bytes());
-    }
-    return best;
+    const double start = cpuMs();
+    TextMemo text(one.text());
+    auto pieces = piecesOf(one.request.items, text);
+    const int pages = pagesWanted(pieces, one.request.page, text);
+    setTargets(pieces, one.request.page, pages, text);
+    LeafTable leaves(one.request.page, pieces, text);
+    RunTable table(leaves, columnSystem("bench", cuts));
+    const Pagination found = cheapestPages(table, leaves, {}, {});
+    if (found.pages.empty())
+        std::printf("  (no arrangement)\n");
+    return {cpuMs() - start, double(table.bytes())};
 }
 
 Measured reference(const char* command, int count, int columns, bool grouped)
@@ -209,37 +204,123 @@ Measured reference(const char* command, int count, int columns, bool grouped)
     return out;
 }
 
-void benchColumns(const BenchOptions& options,
-    int columns,
-    const std::vector<int>& cuts,
-    bool grouped,
-    const char* command)
+constexpr double kMostShare = 0.5; // of the reference's CPU and memory
+constexpr double kMostGrowth = 16; // from 20 to 80 pieces: quadratic
+constexpr double kFirstShare = 0.1; // of the whole solve's CPU
+
+struct Columns {
+    int count;
+    bool reference; // does the reference know it
+    std::vector<int> cuts;
+};
+
+// One row; the two programs take turns, the least of several runs counts.
+Measured benchRow(int count, const Columns& columns, bool grouped, const char* command, bool& met)
 {
-    double at20 = 0;
-    for (const int count : options.quick ? std::vector{10, 20} : std::vector{10, 20, 40, 80}) {
-        const Case one = caseFor(command, count, columns, grouped);
-        const Measured own = measure(one, cuts);
-        std::printf("%2d columns, %s, %2zu pieces: %8.2f ms CPU, %7.2f MiB",
-            columns,
-            grouped ? "groups" : "no groups",
-            one.request.items.size(),
-            own.ms,
-            own.bytes / 1048576);
-        if (count == 20)
-            at20 = own.ms;
-        if (count == 80)
-            std::printf(", growth from 20: %.1f (quadratic: 16)", own.ms / at20);
-        if (command != nullptr) {
-            const Measured other = reference(command, count, columns, grouped);
-            std::printf("; reference %8.2f ms, %7.2f MiB; ratio CPU %.3f, memory %.3f",
-                other.ms,
-                other.bytes / 1048576,
-                own.ms / other.ms,
-                own.bytes / other.bytes);
-        }
-        std::printf("\n");
-        std::fflush(stdout);
+    if (!columns.reference || count > 80)
+        command = nullptr;
+    const Case one = caseFor(command, count, columns.count, grouped);
+    Measured own{1e12, 0};
+    Measured other{1e12, 0};
+    for (int k = 0; k < (count <= 20 ? 5 : 3); ++k) {
+        const Measured now = measure(one, columns.cuts);
+        own = {std::min(own.ms, now.ms), now.bytes};
+        if (command == nullptr)
+            continue;
+        const Measured theirs = reference(command, count, columns.count, grouped);
+        other = {std::min(other.ms, theirs.ms), theirs.bytes};
     }
+    std::printf("%2d columns, %-9s %3d pieces: %8.2f ms CPU, %6.2f MiB",
+        columns.count,
+        grouped ? "groups" : "no groups",
+        count,
+        own.ms,
+        own.bytes / 1048576);
+    if (command != nullptr) {
+        const double cpu = own.ms / other.ms;
+        const double memory = own.bytes / other.bytes;
+        const bool here = cpu <= kMostShare && memory <= kMostShare;
+        met = met && here;
+        std::printf("; reference %8.2f ms, %6.2f MiB; ratio CPU %.3f, memory %.3f%s",
+            other.ms,
+            other.bytes / 1048576,
+            cpu,
+            memory,
+            here ? "" : " MISSED");
+    }
+    std::printf("\n");
+    std::fflush(stdout);
+    return own;
+}
+
+bool benchColumns(
+    const BenchOptions& options, const Columns& columns, bool grouped, const char* command)
+{
+    bool met = true;
+    std::map<int, double> ms;
+    for (const int count : options.quick ? std::vector{10, 20} : std::vector{10, 20, 40, 80, 160})
+        ms[count] = benchRow(count, columns, grouped, command, met).ms;
+    if (options.quick)
+        return met;
+    const double growth = ms[80] / ms[20];
+    std::printf("   growth of CPU 10 to 20: %.1f, 20 to 40: %.1f, 40 to 80: %.1f, 80 to 160: %.1f;"
+                " 20 to 80: %.1f (at most %.0f)%s\n",
+        ms[20] / ms[10],
+        ms[40] / ms[20],
+        ms[80] / ms[40],
+        ms[160] / ms[80],
+        growth,
+        kMostGrowth,
+        growth <= kMostGrowth ? "" : " MISSED");
+    return met && growth <= kMostGrowth;
+}
+
+// Whole requests: the first arrangement beside the best, over seeded documents.
+bool benchFirst(int count, Format format)
+{
+    constexpr int kDocuments = 6;
+    double first = 0;
+    double whole = 0;
+    double ratio = 0;
+    int compared = 0;
+    int found = 0;
+    for (int seed = 1; seed <= kDocuments; ++seed) {
+        const auto document = makeDocument(seed, count, format);
+        double quick = 1e12;
+        std::optional<Arrangement> plain;
+        for (int k = 0; k < 3; ++k) {
+            const double start = cpuMs();
+            plain = arrangeQuickly(document->request, document->text);
+            quick = std::min(quick, cpuMs() - start);
+        }
+        const double start = cpuMs();
+        const Outcome outcome = arrange(document->request, document->text);
+        whole += cpuMs() - start;
+        first += quick;
+        found += plain ? 1 : 0;
+        const auto* best = std::get_if<Arrangement>(&outcome);
+        if (plain && best != nullptr && best->pages == 1 && plain->pages == 1) {
+            ratio += double(plain->cost.total()) / double(best->cost.total());
+            ++compared;
+        }
+    }
+    const bool met = found == kDocuments && first <= kFirstShare * whole;
+    std::printf("first arrangement, %s, %2d pieces: %d of %d found, %6.2f of %7.2f ms CPU, "
+                "share %.3f (at most %.2f)%s",
+        format == Format::A1Landscape ? "landscape" : "portrait ",
+        count,
+        found,
+        kDocuments,
+        first / kDocuments,
+        whole / kDocuments,
+        first / whole,
+        kFirstShare,
+        met ? "" : " MISSED");
+    if (compared > 0)
+        std::printf("; cost %.2f of the best on %d single pages", ratio / compared, compared);
+    std::printf("\n");
+    std::fflush(stdout);
+    return met;
 }
 
 } // namespace
@@ -247,11 +328,18 @@ void benchColumns(const BenchOptions& options,
 bool printSpeedTable(const BenchOptions& options)
 {
     const char* command = std::getenv("WAINSCOT_ENGINE_REFERENCE");
-    for (const bool grouped : {true, false}) {
-        benchColumns(options, 4, {3, 6, 9}, grouped, command);
-        benchColumns(options, 12, {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11}, grouped, command);
-    }
-    return true;
+    const std::vector<Columns> systems = {{3, false, {4, 8}},
+        {4, true, {3, 6, 9}},
+        {7, false, {3, 4, 5, 6, 7, 8, 9}},
+        {12, true, {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11}}};
+    bool met = true;
+    for (const bool grouped : {true, false})
+        for (const Columns& columns : systems)
+            met = benchColumns(options, columns, grouped, command) && met;
+    for (const int count : options.quick ? std::vector{9, 20} : std::vector{9, 15, 20, 40, 80})
+        for (const Format format : {Format::A1Landscape, Format::A1Portrait})
+            met = benchFirst(count, format) && met;
+    return met;
 }
 
 } // namespace wainscot::engine
