@@ -3,6 +3,7 @@
 #include "app/jobs/draft.h"
 #include "app/jobs/proposal.h"
 #include "app/jobs/sentences.h"
+#include "core/media/likeness.h"
 #include "core/voice/participation.h"
 #include "layout/engine/plan.h"
 #include "layout/typeset/style.h"
@@ -262,6 +263,30 @@ std::optional<Error> nothingToShow(
                 : QStringLiteral("it has no drawing with its maker's words that may be shown")};
 }
 
+// A picture that was left away for a near-equal one says so.
+void nameBursts(const Material& material, ArrangeOutcome& outcome)
+{
+    std::vector<const Picture*> all = material.photos;
+    all.insert(all.end(), material.placed.begin(), material.placed.end());
+    const std::map<PictureId, int> bursts = burstsOf(all);
+    std::map<int, QString> shown;
+    for (const ArrangedPiece& one : outcome.pieces) {
+        const auto burst = bursts.find(one.piece.picture);
+        if (burst != bursts.end())
+            shown[burst->second] = material.book->pictures.find(one.piece.picture)->fileName;
+    }
+    for (LeftOut& left : outcome.leftOut) {
+        const auto burst = bursts.find(PictureId(left.id));
+        if (left.what != nameOf(PictureKind::Photo) || burst == bursts.end())
+            continue;
+        if (const auto other = shown.find(burst->second); other != shown.end())
+            left.why =
+                QStringLiteral("%1 is nearly the same as %2, which is shown; star it to "
+                               "show it instead.")
+                    .arg(material.book->pictures.find(PictureId(left.id))->fileName, other->second);
+    }
+}
+
 using Arranged = Result<std::variant<ArrangeOutcome, ArrangeFailure>>;
 
 // One attempt with the words that fit a room; `dropped`: the arrangement had to give some up.
@@ -276,6 +301,7 @@ Arranged attempt(
         return arranged;
     auto& outcome = std::get<ArrangeOutcome>(*arranged);
     dropped = wordsWereDropped(drafts, outcome);
+    nameBursts(material, outcome);
     if (!isDays(material))
         return arranged; // those who are on it were chosen by the template: nobody else is meant
     for (const LeftOut& child : childrenUnheard(material, piecesOf(outcome), drafts.missingCm2))

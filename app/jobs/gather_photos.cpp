@@ -65,6 +65,7 @@ public:
         const auto key = std::pair(m_for.experience.id, file.facts.sha256);
         const auto known = m_known.find(key);
         Picture picture = known == m_known.end() ? newPicture(file) : known->second;
+        picture.look = file.facts.look;
         if (said != nullptr)
             describe(picture, *said);
         if (known == m_known.end()) {

@@ -88,8 +88,10 @@ Material materialFor(const Book& book,
             material.quotes.push_back(quote);
     }
     for (const Picture* picture : picturesOf(book, experience.id)) {
-        if (placedPictures.count(picture->id) > 0)
+        if (placedPictures.count(picture->id) > 0) {
+            material.placed.push_back(picture);
             continue;
+        }
         if (const auto why = rules.refusal(*picture))
             material.refused.push_back(refusedPicture(*picture, *why));
         else if (picture->kind == PictureKind::Work)

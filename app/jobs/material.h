@@ -17,6 +17,7 @@ struct Material {
     std::vector<const Picture*> photos; // cleared, by time taken
     std::vector<const Picture*> works; // cleared, by id
     std::vector<LeftOut> refused;
+    std::vector<const Picture*> placed; // stand on the display already
     std::set<ChildId> heard; // whose words or work stand on the display already
 
     [[nodiscard]] std::optional<QDate> dayOf(const Quote& quote) const;

@@ -1,5 +1,7 @@
 #include "app/jobs/selection.h"
 
+#include "core/media/likeness.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -8,10 +10,37 @@ namespace wainscot {
 
 namespace {
 
+// The best of each burst of near-equal photos, none where one stands on the display already.
+std::vector<const Picture*> oneOfEachBurst(const Material& material)
+{
+    std::vector<const Picture*> all = material.photos;
+    all.insert(all.end(), material.placed.begin(), material.placed.end());
+    const std::map<PictureId, int> bursts = burstsOf(all);
+    std::map<int, const Picture*> best;
+    for (const Picture* picture : all) {
+        const auto burst = bursts.find(picture->id);
+        if (burst == bursts.end())
+            continue;
+        const Picture*& known = best[burst->second];
+        const bool isPlaced = std::find(material.placed.begin(), material.placed.end(), picture)
+            != material.placed.end();
+        if (known == nullptr || isPlaced || isProposedBefore(*picture, *known))
+            known = picture;
+    }
+    std::vector<const Picture*> photos;
+    for (const Picture* photo : material.photos) {
+        const auto burst = bursts.find(photo->id);
+        if (burst == bursts.end() || best.at(burst->second) == photo)
+            photos.push_back(photo);
+    }
+    return photos;
+}
+
 class DaySelector {
 public:
     explicit DaySelector(const Material& material)
         : m_material(material)
+        , m_photos(oneOfEachBurst(material))
     {
     }
 
@@ -71,7 +100,7 @@ private:
             const auto day = m_material.dayOf(*picture);
             return m_used.count(picture->id) == 0 && (!day || day == moment.day);
         };
-        for (const Picture* photo : m_material.photos) {
+        for (const Picture* photo : m_photos) {
             if (suits(photo) && (moment.picture == nullptr || cost(photo) < cost(moment.picture)))
                 moment.picture = photo;
         }
@@ -99,7 +128,7 @@ private:
     std::vector<const Picture*> chooseLeads(int panels)
     {
         std::vector<const Picture*> leads;
-        const std::size_t count = m_material.photos.size();
+        const std::size_t count = m_photos.size();
         const auto parts = static_cast<std::size_t>(std::max(1, panels));
         for (std::size_t part = 0; part < parts; ++part) {
             const Picture* lead = bestLead(part * count / parts, (part + 1) * count / parts);
@@ -115,7 +144,7 @@ private:
     const Picture* bestLead(std::size_t first, std::size_t end) const
     {
         std::map<std::optional<QDate>, int> photosOfDay;
-        for (const Picture* photo : m_material.photos)
+        for (const Picture* photo : m_photos)
             ++photosOfDay[m_material.dayOf(*photo)];
         const auto cost = [&](const Picture* photo) {
             const bool last = photosOfDay[m_material.dayOf(*photo)] < 2;
@@ -130,13 +159,14 @@ private:
         };
         const Picture* best = nullptr;
         for (std::size_t i = first; i < end; ++i) {
-            if (best == nullptr || cost(m_material.photos[i]) < cost(best))
-                best = m_material.photos[i];
+            if (best == nullptr || cost(m_photos[i]) < cost(best))
+                best = m_photos[i];
         }
         return best;
     }
 
     const Material& m_material;
+    std::vector<const Picture*> m_photos; // by time taken
     std::set<PictureId> m_used;
     bool m_workShown = false;
 };

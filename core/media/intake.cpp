@@ -2,6 +2,7 @@
 
 #include "core/media/colour.h"
 #include "core/media/exif.h"
+#include "core/media/likeness.h"
 #include "core/media/orientation.h"
 #include "core/media/proxies.h"
 #include "core/media/render.h"
@@ -36,38 +37,45 @@ QStringList notesOn(const PictureHeader& header)
     return notes;
 }
 
-// Decodes as little as shows whether all of it can be read: a JPEG at an eighth of its size.
-Result<bool> hasDamage(const OpenedPicture& picture)
+struct SmallLook {
+    PictureLook look;
+    bool damaged = false;
+};
+
+// Decodes no more than it takes to see whether all of it can be read and what it looks like: a JPEG
+// at an eighth of its size.
+Result<SmallLook> lookSmall(const OpenedPicture& picture, int orientation)
 {
-    // The checksums of a PNG have told already.
-    if (picture.header.format == QLatin1String("png"))
-        return false;
-    const SizePx stored = picture.header.stored;
+    const SizePx upright = Turning(orientation).upright(picture.header.stored);
     RenderRequest request;
-    request.part = {0, 0, stored.width, stored.height};
-    request.size = fitted(stored, {8, 8});
+    request.orientation = orientation;
+    request.part = {0, 0, upright.width, upright.height};
+    request.size = fitted(upright, {kLookSidePx, kLookSidePx});
     const auto rows = render(picture, request);
     if (!rows)
         return rows.error();
-    if (const auto pixels = takeAll(**rows); !pixels)
-        return pixels.error();
-    return (*rows)->damaged();
+    const auto image = toImage(**rows);
+    if (!image)
+        return image.error();
+    return SmallLook{lookOf(*image), (*rows)->damaged()};
 }
 
-Result<bool> makeProxiesOrCheck(const QString& path,
+// With proxies the thumbnail has been decoded anyway.
+Result<SmallLook> makeProxiesOrLook(const QString& path,
     const OpenedPicture& picture,
     const PictureFacts& facts,
     const Proxies* proxies)
 {
     if (proxies != nullptr) {
         const auto made = proxies->make(facts.sha256, wholePicture(path, facts));
-        if (made && !made->wasThere)
-            return made->damaged;
         // A full disk is no reason to refuse the picture.
         if (!made && made.error().code != ErrorCode::CannotWrite)
             return made.error();
+        const QImage thumbnail = proxies->cached(facts.sha256, ProxySize::Thumbnail);
+        if (made && !made->wasThere && !thumbnail.isNull())
+            return SmallLook{lookOf(thumbnail), made->damaged};
     }
-    return hasDamage(picture);
+    return lookSmall(picture, facts.orientation);
 }
 
 } // namespace
@@ -98,10 +106,11 @@ Result<PictureFacts> inspectPicture(const QString& path, const Proxies* proxies)
     facts.captured = readExif(header.exif).captured;
     facts.colour = colourOf(header);
     facts.notes = notesOn(header);
-    const auto damage = makeProxiesOrCheck(path, *picture, facts, proxies);
-    if (!damage)
-        return about(path, damage.error());
-    if (*damage)
+    const auto seen = makeProxiesOrLook(path, *picture, facts, proxies);
+    if (!seen)
+        return about(path, seen.error());
+    facts.look = seen->look;
+    if (seen->damaged)
         facts.notes.prepend(QStringLiteral("the file is damaged; part of the picture may be grey"));
     return facts;
 }

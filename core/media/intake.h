@@ -40,6 +40,7 @@ struct PictureFacts {
     int orientation = 1; // EXIF 1..8, what turns the stored pixels upright; HEIC is always 1
     std::optional<CaptureTime> captured; // never the time of a later change to the file
     ColourKind colour = ColourKind::Untagged;
+    std::optional<PictureLook> look; // as likeness.h measures it
     QStringList notes; // plain words: "the file is damaged; its lower part may be grey"
 };
 

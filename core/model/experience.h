@@ -9,6 +9,7 @@
 #include <QDateTime>
 #include <QString>
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -98,6 +99,17 @@ struct CaptureTime {
     friend bool operator==(const CaptureTime&, const CaptureTime&) = default;
 };
 
+// What a small copy of a picture tells: for finding pictures that are nearly equal, and which of
+// them came out best. Measured once by core/media/likeness.h.
+struct PictureLook {
+    std::uint64_t hash = 0; // perceptual; pictures are alike when few bits differ
+    int sharpness = 0; // variance of the Laplacian; compares pictures of one scene only
+    int lightness = 0; // mean, 0..255
+    int dark = 0; // lost in black, in thousandths of the area
+    int bright = 0; // lost in white, in thousandths
+    friend bool operator==(const PictureLook&, const PictureLook&) = default;
+};
+
 // A photo of the experience or of something a child made: an immutable original named by its hash.
 struct Picture {
     PictureId id;
@@ -115,6 +127,7 @@ struct Picture {
     std::optional<RectFraction> mustStay; // the part no crop may cut, of the treated picture
     int stars = 0;
     Treatment treatment;
+    std::optional<PictureLook> look; // nothing: gathered before pictures were looked at so
     friend bool operator==(const Picture&, const Picture&) = default;
 };
 

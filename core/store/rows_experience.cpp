@@ -140,7 +140,8 @@ TableForm formOf(const Picture* /*kind*/)
     return {"pictures",
         "id, experience_id, kind, sha256, format, file_name, width_px, height_px, orientation, "
         "captured_local, captured_offset_minutes, caption, is_looked_at, taken_by, stay_x, "
-        "stay_y, stay_width, stay_height, stars, treatment"};
+        "stay_y, stay_width, stay_height, stars, treatment, look_hash, look_sharpness, "
+        "look_lightness, look_dark_permille, look_bright_permille"};
 }
 
 QVariantList valuesOf(const Picture& picture)
@@ -164,8 +165,32 @@ QVariantList valuesOf(const Picture& picture)
         values << stay->x << stay->y << stay->width << stay->height;
     else
         values << nothing() << nothing() << nothing() << nothing();
-    return values << picture.stars << sqlText(textOf(picture.treatment));
+    values << picture.stars << sqlText(textOf(picture.treatment));
+    if (const auto& look = picture.look)
+        return values << QString::number(look->hash, 16) << look->sharpness << look->lightness
+                      << look->dark << look->bright;
+    return values << nothing() << nothing() << nothing() << nothing() << nothing();
 }
+
+namespace {
+
+void readLook(RowReader& row, Picture& picture)
+{
+    const QVariant hash = row.next();
+    PictureLook look;
+    look.sharpness = row.number();
+    look.lightness = row.number();
+    look.dark = row.number();
+    look.bright = row.number();
+    if (hash.isNull())
+        return;
+    bool isNumber = false;
+    look.hash = hash.toString().toULongLong(&isNumber, 16);
+    row.mustHold(isNumber);
+    picture.look = look;
+}
+
+} // namespace
 
 void readRow(RowReader& row, Picture& picture)
 {
@@ -195,6 +220,7 @@ void readRow(RowReader& row, Picture& picture)
         picture.mustStay = RectFraction{x.toDouble(), y, width, height};
     picture.stars = row.number();
     picture.treatment = row.known(treatmentFromText(row.text()));
+    readLook(row, picture);
 }
 
 TableForm formOf(const Group* /*kind*/)

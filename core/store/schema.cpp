@@ -173,8 +173,17 @@ ALTER TABLE pieces ADD COLUMN starts_panel SMALLINT NOT NULL DEFAULT 0
   CHECK (starts_panel IN (0, 1));
 )";
 
+// What a small copy of a picture tells, for bursts of near-equal ones.
+const char* const kVersion6 = R"(
+ALTER TABLE pictures ADD COLUMN look_hash TEXT;
+ALTER TABLE pictures ADD COLUMN look_sharpness INTEGER;
+ALTER TABLE pictures ADD COLUMN look_lightness INTEGER;
+ALTER TABLE pictures ADD COLUMN look_dark_permille INTEGER;
+ALTER TABLE pictures ADD COLUMN look_bright_permille INTEGER;
+)";
+
 // Step n takes version n to n + 1.
-const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4, kVersion5};
+const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4, kVersion5, kVersion6};
 
 } // namespace
 

@@ -138,6 +138,13 @@ void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId
     Picture picture;
     picture.id = edit.newId<Picture>();
     picture.experience = experience;
+    if (number(0, 1) == 1) {
+        picture.look = PictureLook{~std::uint64_t(number(0, 99)),
+            number(0, 9000),
+            number(0, 255),
+            number(0, 1000),
+            number(0, 1000)};
+    }
     picture.kind = PictureKind(number(0, 1));
     picture.sha256 = QString(64, QLatin1Char('a'));
     picture.format = QStringLiteral("jpeg");

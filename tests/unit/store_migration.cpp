@@ -137,6 +137,29 @@ TEST_F(EarlierBook, OfVersion1HasWallsWithoutWishes)
     EXPECT_FALSE(title.startsPanel);
 }
 
+TEST_F(EarlierBook, OfVersion4HasPicturesThatWereNotYetLookedAtSmall)
+{
+    byHand(file(), statementsOf(QStringLiteral("book_v4.sql")));
+    {
+        auto store = BookStore::open(file());
+        ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+        const Picture* picture = (*store)->book().pictures.find(PictureId(4));
+        ASSERT_NE(picture, nullptr);
+        EXPECT_FALSE(picture->look.has_value());
+        EXPECT_EQ(picture->stars, 1);
+        Picture seen = *picture;
+        seen.look = PictureLook{0xf00000000000000fU, 812, 120, 3, 41};
+        EditBuilder edit((*store)->book(), QStringLiteral("Look"));
+        edit.put(seen);
+        ASSERT_TRUE((*store)->history().perform(edit.take()).ok());
+    }
+    const auto store = BookStore::open(file(), Access::ReadOnly);
+    ASSERT_TRUE(store.ok()) << store.error().detail.toStdString();
+    const auto look = (*store)->book().pictures.find(PictureId(4))->look;
+    ASSERT_TRUE(look.has_value());
+    EXPECT_EQ(*look, (PictureLook{0xf00000000000000fU, 812, 120, 3, 41}));
+}
+
 TEST_F(EarlierBook, CannotBeBroughtUpToDateWhileOnlyReading)
 {
     byHand(file(), statementsOf(QStringLiteral("book_v1.sql")));
