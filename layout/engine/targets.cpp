@@ -92,11 +92,11 @@ void boundByWish(Piece& piece)
     if (scale == 1 || piece.item.wish.area <= 0)
         return;
     if (scale > 1) {
-        piece.floorMm2 = std::max(piece.floorMm2, piece.targetMm2 * 0.85);
+        piece.floorMm2 = std::max(piece.floorMm2, piece.targetMm2 * 0.95);
         piece.ceilingMm2 =
             piece.ceilingMm2 > 0 ? std::max(piece.ceilingMm2, piece.targetMm2 * 1.2) : 0;
     } else {
-        piece.ceilingMm2 = piece.targetMm2 * 1.2;
+        piece.ceilingMm2 = piece.targetMm2 * 1.05;
         piece.floorMm2 = 0;
     }
 }
