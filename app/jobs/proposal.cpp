@@ -125,7 +125,7 @@ QString roomSentence(const engine::Failure& failure, int panel)
         return QStringLiteral("%1: two pinned pieces lie over each other; move or unpin one.")
             .arg(which);
     case engine::Obstacle::PinsNotSliceable:
-        return QStringLiteral("%1: the pinned pieces leave no straight cut between them; unpin "
+        return QStringLiteral("%1: the pinned pieces leave the others no place between them; unpin "
                               "one.")
             .arg(which);
     case engine::Obstacle::Cancelled:

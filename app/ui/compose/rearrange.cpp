@@ -24,7 +24,7 @@ QString sentenceFor(const engine::Failure& failure)
     case engine::Obstacle::PinsOverlap:
         return tr("Two pinned pieces lie over each other.");
     case engine::Obstacle::PinsNotSliceable:
-        return tr("The pins leave no straight cut between the pieces. Take one pin out.");
+        return tr("The pins leave the other pieces no place between them. Take one pin out.");
     case engine::Obstacle::Cancelled:
         return tr("Stopped. Everything is where it was.");
     }
