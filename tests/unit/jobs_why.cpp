@@ -72,7 +72,7 @@ struct Hung : ClassBook {
         return out ? *out : WhyOutcome();
     }
 
-    JobRun run{{}, nullptr, kTestDay};
+    JobRun run{{}, {}, nullptr, kTestDay};
     DisplayId display;
     PieceId title;
     std::vector<PieceId> photos;
