@@ -313,16 +313,20 @@ private:
         }
         if (cheapest >= kNever)
             return kNever;
-        bool speaks = false;
-        bool adult = false;
+        // Adults' words may be 1.3 times the children's (panel style 12, number 22, with a margin).
+        double adults = 0;
+        double children = 0;
         for (int i = first; i < last; ++i) {
-            const Kind kind = m_leaves.piece(i).item.kind;
-            speaks = speaks || kind == Kind::Quote || kind == Kind::Work;
-            adult = adult || kind == Kind::Context || kind == Kind::Interpretation
-                || kind == Kind::NextStep;
+            const Piece& piece = m_leaves.piece(i);
+            const Kind kind = piece.item.kind;
+            if (kind == Kind::Quote)
+                children += piece.letters;
+            if (kind == Kind::Context || kind == Kind::Interpretation || kind == Kind::NextStep)
+                adults += piece.letters;
         }
+        const bool outweighed = adults > 1.3 * children;
         return cheapest + toCost(weights.footPool * empty * empty)
-            + (adult && !speaks ? toCost(weights.noVoice) : 0);
+            + (outweighed ? toCost(weights.noVoice) : 0);
     }
 
     LeafTable& m_leaves;
