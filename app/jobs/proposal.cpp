@@ -361,8 +361,8 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
             places[place.id] = &place;
         std::vector<Piece>& pieces = m_panels[static_cast<std::size_t>(number - 1)].draft.pieces;
         QStringList without;
+        const auto& left = arrangement.leftOut;
         std::erase_if(pieces, [&](const Piece& piece) {
-            const auto& left = arrangement.leftOut;
             const bool goes = std::find(left.begin(), left.end(), piece.id.number()) != left.end();
             if (goes)
                 without.append(calledFor(piece, m_book));

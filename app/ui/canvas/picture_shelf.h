@@ -43,7 +43,7 @@ private:
         SizePx size;
         int orientation = 1;
         Treatment treatment;
-        [[nodiscard]] QString key(ProxySize size) const;
+        [[nodiscard]] QString key(ProxySize proxy) const;
     };
     [[nodiscard]] QImage nearest(const Wanted& wanted, ProxySize size);
     void ask(const Wanted& wanted, ProxySize size);

@@ -18,8 +18,8 @@ constexpr double kNumbersApartPx = 40;
 // A step with a number, and into how many the smallest lines part it.
 struct Step {
     Mm length;
-    int parts;
-    double unit; // what the number counts, in mm
+    int parts = 1;
+    double unit = 1; // what the number counts, in mm
 };
 
 Step stepFor(double pxPerMm, bool inches)

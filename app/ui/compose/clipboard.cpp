@@ -86,7 +86,7 @@ std::vector<Piece> piecesFrom(const QByteArray& bytes, const Book& book, const Q
     const QJsonObject root = QJsonDocument::fromJson(bytes).object();
     const bool sameBook = root[QStringLiteral("book")].toString() == folder;
     std::vector<Piece> pieces;
-    for (const QJsonValue& value : root[QStringLiteral("pieces")].toArray()) {
+    for (const auto& value : root[QStringLiteral("pieces")].toArray()) {
         const std::optional<Piece> piece = pieceFrom(value.toObject());
         const bool gathered = piece && (piece->kind == PieceKind::Quote || isPicture(piece->kind));
         const bool there = piece && sameBook

@@ -101,7 +101,7 @@ private:
     void beginWriting(PieceId id);
     void perform(PieceAction action);
     bool performOnSeveral(PieceAction action, const PieceIds& held);
-    void askPeople(PictureId picture);
+    void askPeople(PictureId id);
     void showMenu(QPoint global);
     void copyHeld(bool cut);
     void paste();

@@ -77,7 +77,7 @@ public:
     void take(const Incoming& incoming, const std::optional<RectMm>& cell);
     [[nodiscard]] QMimeData* copyOf(const PieceIds& ids) const;
     void star(DrawerItem item); // gives one, or takes it away
-    void setPeople(PictureId picture, const People& people);
+    void setPeople(PictureId id, const People& people);
 
     // Arranging (desk_arrange.cpp).
     void arrangeAgain(int gesture = 0, Rearrangement::Wish wish = Rearrangement::Wish::Anew);

@@ -165,15 +165,16 @@ void Drawer::chooseQuestion()
     if (experience == nullptr)
         return;
     QMenu menu(this);
-    const auto offer = [&](const QString& text, std::optional<QString> prompt, MeetingId meeting) {
-        QAction* one = menu.addAction(text, this, [this, prompt, meeting] {
-            m_filter.prompt = prompt;
-            m_filter.meeting = meeting;
-            rebuild();
-        });
-        one->setCheckable(true);
-        one->setChecked(m_filter.prompt == prompt && m_filter.meeting == meeting);
-    };
+    const auto offer =
+        [&](const QString& text, const std::optional<QString>& prompt, MeetingId meeting) {
+            QAction* one = menu.addAction(text, this, [this, prompt, meeting] {
+                m_filter.prompt = prompt;
+                m_filter.meeting = meeting;
+                rebuild();
+            });
+            one->setCheckable(true);
+            one->setChecked(m_filter.prompt == prompt && m_filter.meeting == meeting);
+        };
     offer(tr("Every question"), std::nullopt, {});
     for (const Prompt& prompt : promptsOf(m_session.book(), *experience))
         offer(prompt.text, prompt.key, {});
