@@ -65,7 +65,7 @@ Means meansOf(const Light& light)
                 for (int x = left; x < right; ++x)
                     sum += light.at(x, y);
             }
-            means[static_cast<std::size_t>(v * kSide + u)] =
+            means[static_cast<std::size_t>(v) * kSide + static_cast<std::size_t>(u)] =
                 16 * sum / ((bottom - top) * (right - left));
         }
     }

@@ -9,8 +9,8 @@ namespace wainscot {
 namespace {
 
 struct Phrase {
-    const char* into;
-    const char* whole; // %1 = the language's name
+    const char* into = nullptr;
+    const char* whole = nullptr; // %1 = the language's name
     std::array<std::pair<const char*, const char*>, 7> names;
 };
 

@@ -176,11 +176,11 @@ std::vector<GridRect> EditedPage::places() const
         last = &item;
     }
     // What was removed leaves its own place behind.
-    for (const auto& [id, place] : m_before)
+    for (const auto& before : m_before)
         if (std::none_of(m_request.items.begin(), m_request.items.end(), [&](const Item& item) {
-                return item.id == id;
+                return item.id == before.first;
             }))
-            out.push_back(place.at);
+            out.push_back(before.second.at);
     return out;
 }
 

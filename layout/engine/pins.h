@@ -36,8 +36,8 @@ public:
 private:
     struct Part {
         GridRect at;
-        int first;
-        int last;
+        int first = 0;
+        int last = 0;
         friend auto operator<=>(const Part& a, const Part& b)
         {
             return std::tie(a.at.x, a.at.y, a.at.w, a.at.h, a.first, a.last)
@@ -90,8 +90,8 @@ public:
 private:
     struct Way {
         PinFrame frame;
-        Cost lost; // white inside joined blocks
-        bool fallback;
+        Cost lost = 0; // white inside joined blocks
+        bool fallback = false;
     };
     [[nodiscard]] std::vector<std::pair<Cost, Way*>> costs(int first, int last, int rows);
 
