@@ -107,7 +107,10 @@ public:
     }
 
 private:
-    char& at(int column, int row) { return m_white[std::size_t(row * m_columns + column)]; }
+    char& at(int column, int row)
+    {
+        return m_white[std::size_t(row) * std::size_t(m_columns) + std::size_t(column)];
+    }
 
     int m_columns;
     int m_rows;
@@ -124,7 +127,7 @@ void measureCover(const std::vector<Cover>& covers, const PageSpec& page, PageFa
         out.white -= cover.touched * cover.box.areaMm2() / panel;
         for (int q = 0; q < 4; ++q) {
             const RectMm quarter{page.size.width / 2 * (q % 2),
-                page.size.height / 2 * (q / 2),
+                page.size.height / 2 * (q < 2 ? 0 : 1),
                 page.size.width / 2,
                 page.size.height / 2};
             quarters[q] += intersection(cover.box, quarter).areaMm2() / panel * 4;

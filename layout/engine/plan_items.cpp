@@ -275,7 +275,7 @@ private:
         setRows(wish, place);
         if (place.indented)
             item.indent = std::max(item.indent, m_page.gutter);
-        add(std::move(item));
+        add(item);
     }
 
     void setRows(Wish& wish, const PlanPart& place)
@@ -308,7 +308,7 @@ private:
         item.wish.bandBefore = m_bandBefore;
         m_bandBefore = false;
         ++m_inBand;
-        m_items.push_back(std::move(item));
+        m_items.push_back(item);
     }
 
     const Plan& m_plan;

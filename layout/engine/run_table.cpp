@@ -282,7 +282,7 @@ RunTable::Slot RunTable::keep(Scratch& scratch)
 
 std::size_t RunTable::bytes() const
 {
-    return m_costs.bytes() + m_slots.bytes() + m_runs.capacity() * sizeof(m_runs[0]);
+    return m_costs.bytes() + m_slots.bytes() + m_runs.capacity() * sizeof(void*);
 }
 
 Cost RunTable::cost(int first, int last, int x, int w, int h) const

@@ -114,7 +114,7 @@ std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text)
             piece.spec = text.spec(item.id);
             piece.letters = lettersOf(piece, text);
         }
-        pieces.push_back(std::move(piece));
+        pieces.push_back(piece);
     }
     return pieces;
 }
