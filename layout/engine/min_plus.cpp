@@ -63,7 +63,8 @@ inline void lowerLanes(Cost* out, const Cost* a, const Cost* b, const Cost* dead
         std::swap(term.uppers, term.lowers);
         std::swap(term.upperLeast, term.lowerLeast);
     }
-    for (int a = 0; a < term.uppers; ++a) {
+    const int uppers = std::min(term.uppers, term.to); // higher ones leave no row of interest
+    for (int a = 0; a < uppers; ++a) {
         const Cost top = term.upper[a];
         if (top + term.lowerLeast > term.caps[std::max(a, term.from)])
             continue;
