@@ -17,14 +17,11 @@ OtherWay wayOf(const Book& book,
     QDate today)
 {
     const Panel& own = *book.panels.find(panel.cleared.id());
-    const std::vector<Piece> pieces = piecesAt(panel.pieces, arrangement);
-    EditBuilder edit(book, QStringLiteral("Another way"));
-    for (const Piece& piece : pieces)
-        edit.put(piece);
+    std::vector<Piece> pieces = piecesAt(panel.pieces, arrangement.items);
     const PermissionRules rules(book, panel.cleared.display(), today);
     ClearedPanel cleared = rules.clear(own, pieces);
     DisplayList list = typeset(cleared, panel.style);
-    return {edit.take(), {std::move(cleared), panel.style, std::move(list)}, ratio};
+    return {std::move(pieces), {std::move(cleared), panel.style, std::move(list)}, ratio};
 }
 
 QString sentenceFor(std::size_t ways)

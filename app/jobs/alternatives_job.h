@@ -3,12 +3,12 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/job_run.h"
-#include "core/edit/edit.h"
 
 namespace wainscot {
 
 struct OtherWay {
-    Edit edit; // puts the pieces so; to be performed by the caller
+    std::vector<Piece>
+        pieces; // all of the panel, where they would stand; the caller makes the edit
     DrawnPanel drawn; // the panel as it would be, to be shown small
     double costRatio = 1; // to the best arrangement of these pieces
 };

@@ -7,6 +7,55 @@
 
 namespace wainscot {
 
+namespace {
+
+bool waits(const PermissionRules& rules, const Book& book, const Piece& piece)
+{
+    if (piece.kind == PieceKind::Quote) {
+        const Quote* quote = book.quotes.find(piece.quote);
+        return quote != nullptr && rules.refusal(*quote);
+    }
+    const Picture* picture = isPicture(piece.kind) ? book.pictures.find(piece.picture) : nullptr;
+    return picture != nullptr && rules.refusal(*picture);
+}
+
+} // namespace
+
+ClearedPanel clearedWithPlaces(
+    const PermissionRules& rules, const Book& book, const Panel& panel, std::vector<Piece> pieces)
+{
+    for (Piece& piece : pieces) {
+        if (!waits(rules, book, piece))
+            continue;
+        Piece empty;
+        empty.id = piece.id;
+        empty.panel = piece.panel;
+        empty.kind = PieceKind::Context;
+        empty.order = piece.order;
+        empty.cell = piece.cell;
+        empty.pinned = true;
+        piece = empty;
+    }
+    return rules.clear(panel, std::move(pieces));
+}
+
+std::vector<engine::Placement> placementsOf(
+    const std::vector<ClearedPiece>& pieces, const Grid& grid)
+{
+    std::vector<engine::Placement> places;
+    for (const ClearedPiece& piece : pieces) {
+        if (piece.cell.isEmpty())
+            continue;
+        engine::Placement place;
+        place.id = piece.id.number();
+        place.at = gridRectFor(grid, piece.cell);
+        place.cell = piece.cell;
+        place.picture = piece.picturePlace;
+        places.push_back(place);
+    }
+    return places;
+}
+
 Result<PlacedPanel> placedPanel(const Book& book, PanelId panel, QDate today)
 {
     const Panel* own = book.panels.find(panel);
@@ -19,22 +68,13 @@ Result<PlacedPanel> placedPanel(const Book& book, PanelId panel, QDate today)
     std::vector<Piece> pieces;
     for (const Piece* piece : piecesOf(book, panel))
         pieces.push_back(*piece);
-    ClearedPanel cleared = PermissionRules(book, *display, today).clear(*own);
-    PanelStyle style = styleFor(cleared);
+    const PermissionRules rules(book, *display, today);
+    PanelStyle style = styleFor(rules.clear(*own));
+    ClearedPanel cleared = clearedWithPlaces(rules, book, *own, pieces);
     auto text = std::make_unique<PanelMeasurer>(cleared.pieces(), style, display->language);
     engine::Request request = requestFor(cleared, style, *text);
     request.pages = 1;
-    std::vector<engine::Placement> places;
-    for (const ClearedPiece& piece : cleared.pieces()) {
-        if (piece.cell.isEmpty())
-            continue;
-        engine::Placement place;
-        place.id = piece.id.number();
-        place.at = gridRectFor(style.grid, piece.cell);
-        place.cell = piece.cell;
-        place.picture = piece.picturePlace;
-        places.push_back(place);
-    }
+    std::vector<engine::Placement> places = placementsOf(cleared.pieces(), style.grid);
     return PlacedPanel{std::move(pieces),
         std::move(cleared),
         std::move(style),
@@ -43,14 +83,14 @@ Result<PlacedPanel> placedPanel(const Book& book, PanelId panel, QDate today)
         std::move(places)};
 }
 
-std::vector<Piece> piecesAt(std::vector<Piece> pieces, const engine::Arrangement& arrangement)
+std::vector<Piece> piecesAt(std::vector<Piece> pieces, const std::vector<engine::Placement>& places)
 {
-    std::map<std::int64_t, const engine::Placement*> places;
-    for (const engine::Placement& place : arrangement.items)
-        places[place.id] = &place;
+    std::map<std::int64_t, const engine::Placement*> byPiece;
+    for (const engine::Placement& place : places)
+        byPiece[place.id] = &place;
     for (Piece& piece : pieces) {
-        const auto at = places.find(piece.id.number());
-        if (piece.pinned || at == places.end())
+        const auto at = byPiece.find(piece.id.number());
+        if (piece.pinned || at == byPiece.end())
             continue;
         piece.cell = at->second->cell;
         piece.picturePlace = at->second->picture;

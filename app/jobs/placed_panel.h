@@ -25,8 +25,17 @@ struct PlacedPanel {
 // NotFound when the book has no such panel.
 [[nodiscard]] Result<PlacedPanel> placedPanel(const Book& book, PanelId panel, QDate today);
 
-// The pieces at the places of an arrangement; pinned ones stay.
+// Cleared pieces, and an empty pinned place for each that this audience does not see yet: nothing
+// is arranged over what waits for permission.
+[[nodiscard]] ClearedPanel clearedWithPlaces(
+    const PermissionRules& rules, const Book& book, const Panel& panel, std::vector<Piece> pieces);
+
+// Where pieces stand, as the engine knows it; those without a place are left out.
+[[nodiscard]] std::vector<engine::Placement> placementsOf(
+    const std::vector<ClearedPiece>& pieces, const Grid& grid);
+
+// The pieces at the places of an arrangement; pinned ones stay, and those without a place.
 [[nodiscard]] std::vector<Piece> piecesAt(
-    std::vector<Piece> pieces, const engine::Arrangement& arrangement);
+    std::vector<Piece> pieces, const std::vector<engine::Placement>& places);
 
 } // namespace wainscot

@@ -3,6 +3,8 @@
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/engine_request.h"
 #include "app/jobs/plan_sentences.h"
+#include "app/jobs/reading_order.h"
+#include "app/jobs/sentences.h"
 #include "layout/engine/plan.h"
 
 #include <algorithm>
@@ -15,76 +17,6 @@ namespace {
 
 constexpr int kLeastVoices = 3;
 constexpr int kFewVoices = 5; // below, a panel of many voices is none
-
-// The order in which a panel is read.
-int rankOf(const Piece& piece)
-{
-    switch (piece.kind) {
-    case PieceKind::Title:
-        return 0;
-    case PieceKind::Question:
-    case PieceKind::Context:
-        return 1;
-    case PieceKind::Credits:
-        return 2;
-    case PieceKind::Interpretation:
-        return 5;
-    case PieceKind::NextStep:
-        return 6;
-    case PieceKind::Invitation:
-        return 7;
-    default:
-        return piece.dominant ? 3 : 4;
-    }
-}
-
-// A drawing stands first and its small print last.
-int rankBesideDrawing(const Piece& piece)
-{
-    if (isPicture(piece.kind))
-        return 0;
-    if (piece.kind == PieceKind::Quote)
-        return 1;
-    return piece.kind == PieceKind::Credits ? 3 : 2;
-}
-
-// How the children were asked, and the small print, come after what they said.
-int rankAmongVoices(const Piece& piece)
-{
-    return piece.kind == PieceKind::Credits ? 8 : rankOf(piece);
-}
-
-// The picture lies over both contexts.
-int rankOfEvening(const Piece& piece)
-{
-    if (piece.kind == PieceKind::Context)
-        return 3;
-    return piece.dominant ? 2 : rankOf(piece);
-}
-
-// What belongs to a meeting keeps the order of time, an adult's sentence too.
-int rankOnThread(const Piece& piece)
-{
-    return piece.group > 0 ? 4 : rankOf(piece);
-}
-
-void sortForReading(std::vector<Piece>& pieces, const QString& plan)
-{
-    int (*rank)(const Piece&) = rankOf;
-    if (plan == QLatin1String("drawing"))
-        rank = rankBesideDrawing;
-    else if (plan == QLatin1String("voices"))
-        rank = rankAmongVoices;
-    else if (plan == QLatin1String("evening"))
-        rank = rankOfEvening;
-    else if (plan == QLatin1String("thread"))
-        rank = rankOnThread;
-    std::stable_sort(pieces.begin(), pieces.end(), [&](const Piece& a, const Piece& b) {
-        return rank(a) < rank(b);
-    });
-    for (std::size_t i = 0; i < pieces.size(); ++i)
-        pieces[i].order = static_cast<int>(i) + 1;
-}
 
 engine::Form formOf(const PanelTemplate& made)
 {
@@ -107,31 +39,9 @@ engine::Form formOf(const PanelTemplate& made)
 
 QString roomSentence(const engine::Failure& failure, int panel)
 {
-    const QString which = QStringLiteral("Panel %1").arg(panel);
-    switch (failure.what) {
-    case engine::Obstacle::WordTooWide:
-        return QStringLiteral("%1: a word is wider than any place it could have; choose a larger "
-                              "panel or a shorter reading distance.")
-            .arg(which);
-    case engine::Obstacle::PictureTooFewPixels:
-        return QStringLiteral("%1: a picture has too few pixels to be shown that large.")
-            .arg(which);
-    case engine::Obstacle::TooMuchForPages:
-        return QStringLiteral("%1: there is too little room by about %2 square centimetres; a "
-                              "larger panel, a shorter reading distance or one more panel helps.")
-            .arg(which)
-            .arg(qRound(failure.missingMm2 / 100));
-    case engine::Obstacle::PinsOverlap:
-        return QStringLiteral("%1: two pinned pieces lie over each other; move or unpin one.")
-            .arg(which);
-    case engine::Obstacle::PinsNotSliceable:
-        return QStringLiteral("%1: the pinned pieces leave the others no place between them; unpin "
-                              "one.")
-            .arg(which);
-    case engine::Obstacle::Cancelled:
+    if (failure.what == engine::Obstacle::Cancelled)
         return QStringLiteral("Stopped; nothing was changed.");
-    }
-    return {};
+    return QStringLiteral("Panel %1: %2").arg(QString::number(panel), whyNoRoom(failure));
 }
 
 bool keepsPlan(const std::vector<std::pair<int, engine::Arrangement>>& arranged)

@@ -1,5 +1,7 @@
 #include "app/jobs/sentences.h"
 
+#include "layout/engine/arrangement.h"
+
 #include <QLocale>
 
 namespace wainscot {
@@ -134,6 +136,36 @@ QString daysInWords(QDate first, QDate last)
         return QString::number(first.day()) + QChar(0x2013) + end;
     return wallLocale().toString(first, QStringLiteral("d MMMM"))
         + QStringLiteral(" %1 ").arg(QChar(0x2013)) + end;
+}
+
+QString whyNoRoom(const engine::Failure& failure)
+{
+    switch (failure.what) {
+    case engine::Obstacle::WordTooWide:
+        return QStringLiteral("a word is wider than any place it could have; choose a larger "
+                              "panel or a shorter reading distance.");
+    case engine::Obstacle::PictureTooFewPixels:
+        return QStringLiteral("a picture has too few pixels to be shown that large.");
+    case engine::Obstacle::TooMuchForPages:
+        return QStringLiteral("there is too little room by about %1 square centimetres; a larger "
+                              "panel, a shorter reading distance or one more panel helps.")
+            .arg(qRound(failure.missingMm2 / 100));
+    case engine::Obstacle::PinsOverlap:
+        return QStringLiteral("two pinned pieces lie over each other; move or unpin one.");
+    case engine::Obstacle::PinsNotSliceable:
+        return QStringLiteral(
+            "the pinned pieces leave the others no place between them; unpin one.");
+    case engine::Obstacle::Cancelled:
+        break;
+    }
+    return {};
+}
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
 }
 
 } // namespace wainscot

@@ -10,6 +10,10 @@
 
 namespace wainscot {
 
+namespace engine {
+struct Failure;
+}
+
 // One clear sentence: which file or row, what is wrong, and what can be done where that is known.
 [[nodiscard]] QString sentenceFor(const Error& error);
 
@@ -26,5 +30,12 @@ namespace wainscot {
 [[nodiscard]] QString dayInWords(QDate day);
 // "3 November", "3-6 November" with an en dash, "30 October - 2 November".
 [[nodiscard]] QString daysInWords(QDate first, QDate last);
+
+// Why pieces cannot be arranged and what would help, as a clause: "two pinned pieces lie over each
+// other; move or unpin one."
+[[nodiscard]] QString whyNoRoom(const engine::Failure& failure);
+
+// With a capital letter first.
+[[nodiscard]] QString capitalised(QString text);
 
 } // namespace wainscot

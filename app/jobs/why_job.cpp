@@ -22,13 +22,6 @@ int percent(double share)
     return qRound(share * 100);
 }
 
-QString capitalised(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
-
 // The beginning of a caption, whole words, without a full stop.
 QString firstWords(const QString& caption)
 {
@@ -67,6 +60,8 @@ public:
                     .arg(percent(std::abs(one.sizeByAim - 1)))
                     .arg(one.sizeByAim > 1 ? QStringLiteral("larger") : QStringLiteral("smaller")));
         }
+        if (const QString size = sizeOfText(one.id); !size.isEmpty())
+            out.append(size);
         return out;
     }
 
@@ -113,6 +108,31 @@ private:
                 return cropInWords(piece.picture->visible, one.cropShare);
         }
         return {};
+    }
+
+    // Why running text is as large as it is: panel style 1.
+    [[nodiscard]] QString sizeOfText(engine::ItemId id) const
+    {
+        const Piece* piece = pieceOf(id);
+        const PanelStyle& style = m_panel.style;
+        Mm cap;
+        switch (piece != nullptr ? piece->kind : PieceKind::Title) {
+        case PieceKind::Quote:
+            cap = style.scale.voice();
+            break;
+        case PieceKind::Context:
+        case PieceKind::Interpretation:
+        case PieceKind::NextStep:
+            cap = style.scale.body;
+            break;
+        default:
+            return {};
+        }
+        return QStringLiteral("Its capitals are %1 mm high, because it is read from %2 m (%3 "
+                              "arcminutes).")
+            .arg(cap.value(), 0, 'f', 1)
+            .arg(style.readingDistance.value() / 1000, 0, 'g', 2)
+            .arg(arcminutes(cap, style.readingDistance), 0, 'f', 0);
     }
 
     // Why it stands where it stands.

@@ -29,7 +29,7 @@ RectFraction visiblePart(SizePx picture, double frameAspect, const Framing& fram
     if (picture.isEmpty() || frameAspect <= 0)
         return {};
     const double ratio = frameAspect / picture.aspect();
-    const double zoom = std::clamp(framing.zoom, 1.0, 8.0);
+    const double zoom = std::clamp(framing.zoom, 1.0, kMostFrameZoom);
     RectFraction part;
     part.width = std::min(1.0, ratio) / zoom;
     part.height = std::min(1.0, 1.0 / ratio) / zoom;

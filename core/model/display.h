@@ -48,11 +48,13 @@ enum class PieceKind {
     Credits,
 };
 
+inline constexpr double kMostFrameZoom = 8;
+
 // What part of a picture shows in its frame: the point to keep in view and how near one looks.
 // zoom 1 = as much as the frame's shape allows.
 struct Framing {
     PointFraction focus;
-    double zoom = 1; // 1..8
+    double zoom = 1; // 1..kMostFrameZoom
     friend bool operator==(const Framing&, const Framing&) = default;
 };
 

@@ -96,7 +96,7 @@ int areaOf(const std::vector<GridRect>& blocks)
 
 } // namespace
 
-std::vector<GridRect> withoutOverlaps(std::vector<GridRect> blocks)
+std::vector<GridRect> withoutOverlaps(const std::vector<GridRect>& blocks)
 {
     std::vector<GridRect> out;
     for (const GridRect& block : blocks)
@@ -106,7 +106,7 @@ std::vector<GridRect> withoutOverlaps(std::vector<GridRect> blocks)
 
 std::vector<GridRect> joinedBlocks(std::vector<GridRect> blocks)
 {
-    blocks = withoutOverlaps(std::move(blocks));
+    blocks = withoutOverlaps(blocks);
     while (!partable(blocks)) {
         std::vector<GridRect> best;
         for (std::size_t a = 0; a < blocks.size(); ++a)

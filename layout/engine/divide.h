@@ -24,7 +24,7 @@ namespace wainscot::engine {
 [[nodiscard]] bool partable(const std::vector<GridRect>& blocks);
 
 // Blocks that overlap become one.
-[[nodiscard]] std::vector<GridRect> withoutOverlaps(std::vector<GridRect> blocks);
+[[nodiscard]] std::vector<GridRect> withoutOverlaps(const std::vector<GridRect>& blocks);
 // Joins blocks, the two that waste least first, until straight cuts part what is left.
 [[nodiscard]] std::vector<GridRect> joinedBlocks(std::vector<GridRect> blocks);
 

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include "app/ui/session/display_history.h"
+#include "core/permit/cleared.h"
 #include "tests/support/book_equality.h"
 #include "tests/support/class_book.h"
 
@@ -105,6 +106,25 @@ TEST(DisplayHistory, TellsTheStepsOfThisDisplayNewestFirstAndBringsOneBack)
         << "only the display goes back";
     EXPECT_THAT(historyOf(history[0].book, steps, at.display, 1), SizeIs(2))
         << "one step, and how it was before";
+}
+
+TEST(DisplayHistory, ShowsAnEarlierStateByThePermissionsOfToday)
+{
+    Made at;
+    const auto wordsShown = [&at](const Book& book) {
+        const PermissionRules rules(book, *book.displays.find(at.display), kTestDay);
+        return rules.clear(*book.panels.find(at.panel)).pieces().size();
+    };
+    const Book then = at.book();
+    ASSERT_EQ(wordsShown(then), 2U);
+    Child child = at.book().children.rows().begin()->second;
+    child.permissions = Permissions();
+    at.book().children.put(child);
+    const Piece gone = *at.book().pieces.find(at.second);
+    at.book().pieces.remove(gone.id);
+    const Book shown = todayWith(at.book(), then, at.display);
+    EXPECT_TRUE(shown.pieces.contains(gone.id)) << "the display is as it was";
+    EXPECT_EQ(wordsShown(shown), 0U) << "the family has taken its permission back";
 }
 
 TEST(DisplayHistory, LeavesOutWhatIsNoLongerThere)

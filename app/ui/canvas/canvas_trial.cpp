@@ -8,7 +8,6 @@ namespace wainscot::ui {
 
 namespace {
 
-constexpr double kMostZoom = 8; // of a picture in its frame
 constexpr double kFreeSnapPx = 6; // how near edges meet while a piece moves off the grid
 constexpr double kFineMm = 0.5;
 
@@ -218,7 +217,7 @@ void Canvas::zoomCrop(double factor)
     if (m_trials.empty())
         return;
     Piece trial = m_trials.front().now;
-    trial.framing.zoom = std::clamp(trial.framing.zoom * factor, 1.0, kMostZoom);
+    trial.framing.zoom = std::clamp(trial.framing.zoom * factor, 1.0, kMostFrameZoom);
     m_trials.front().before.framing = find(inHand())->piece.framing;
     setMode(Mode::Crop);
     showTrial(trial);

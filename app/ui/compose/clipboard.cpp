@@ -1,5 +1,8 @@
 #include "app/ui/compose/clipboard.h"
 
+#include <algorithm>
+#include <cmath>
+
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -16,12 +19,27 @@ QJsonArray toJson(const RectMm& rect)
     return {rect.x.value(), rect.y.value(), rect.width.value(), rect.height.value()};
 }
 
-RectMm rectFrom(const QJsonArray& values)
+// Any program can write a clipboard under our name: a cell no wall has is not taken.
+constexpr double kFarthest = 10'000;
+
+// A cell of some size, no larger and no farther from the panel's corner than ten metres.
+std::optional<RectMm> rectFrom(const QJsonArray& values)
 {
-    return {Mm(values.at(0).toDouble()),
-        Mm(values.at(1).toDouble()),
-        Mm(values.at(2).toDouble()),
-        Mm(values.at(3).toDouble())};
+    const double x = values.at(0).toDouble();
+    const double y = values.at(1).toDouble();
+    const double width = values.at(2).toDouble();
+    const double height = values.at(3).toDouble();
+    if (std::abs(x) > kFarthest || std::abs(y) > kFarthest)
+        return std::nullopt;
+    if (width <= 0 || width > kFarthest || height <= 0 || height > kFarthest)
+        return std::nullopt;
+    return RectMm{Mm(x), Mm(y), Mm(width), Mm(height)};
+}
+
+Framing framingFrom(const QJsonArray& focus, double zoom)
+{
+    const auto share = [&](int at) { return std::clamp(focus.at(at).toDouble(0.5), 0.0, 1.0); };
+    return {{share(0), share(1)}, std::clamp(zoom, 1.0, kMostFrameZoom)};
 }
 
 QJsonObject toJson(const Piece& piece)
@@ -40,7 +58,8 @@ QJsonObject toJson(const Piece& piece)
 std::optional<Piece> pieceFrom(const QJsonObject& values)
 {
     const auto kind = pieceKindFromName(values[QStringLiteral("kind")].toString());
-    if (!kind)
+    const auto cell = rectFrom(values[QStringLiteral("cell")].toArray());
+    if (!kind || !cell)
         return std::nullopt;
     Piece piece;
     piece.kind = *kind;
@@ -49,10 +68,9 @@ std::optional<Piece> pieceFrom(const QJsonObject& values)
     piece.heading = values[QStringLiteral("heading")].toString();
     piece.text = values[QStringLiteral("text")].toString();
     piece.language = values[QStringLiteral("language")].toString();
-    piece.cell = rectFrom(values[QStringLiteral("cell")].toArray());
-    const QJsonArray focus = values[QStringLiteral("focus")].toArray();
-    piece.framing.focus = {focus.at(0).toDouble(0.5), focus.at(1).toDouble(0.5)};
-    piece.framing.zoom = values[QStringLiteral("zoom")].toDouble(1);
+    piece.cell = *cell;
+    piece.framing = framingFrom(
+        values[QStringLiteral("focus")].toArray(), values[QStringLiteral("zoom")].toDouble(1));
     return piece;
 }
 

@@ -13,12 +13,13 @@ constexpr std::size_t kMostSteps = 24;
 constexpr int kStepWidthPx = 320;
 
 // The panel as it was, as its audience may see it today.
-QPixmap pictureOf(const Book& then, const Display& display, PanelId id, PictureProvider& pictures)
+QPixmap pictureOf(const Book& shown, DisplayId id, PanelId panelId, PictureProvider& pictures)
 {
-    const Panel* panel = then.panels.find(id);
-    if (panel == nullptr)
+    const Display* display = shown.displays.find(id);
+    const Panel* panel = shown.panels.find(panelId);
+    if (display == nullptr || panel == nullptr)
         return {};
-    const PermissionRules rules(then, display, QDate::currentDate());
+    const PermissionRules rules(shown, *display, QDate::currentDate());
     const ClearedPanel cleared = rules.clear(*panel);
     return panelPicture(typeset(cleared, styleFor(cleared)), kStepWidthPx, 1.0, pictures);
 }
@@ -48,19 +49,20 @@ void ComposePlace::showHistory()
     m_paintHistory.start();
 }
 
-void ComposePlace::showWays(const std::vector<std::vector<Piece>>& ways)
+void ComposePlace::showWays(const std::vector<OtherWay>& ways)
 {
     const Display* display = m_session.display();
     if (display == nullptr || canvas().isBusy() || isWriting())
         return;
-    m_ways = ways;
+    m_ways.clear();
     static const QStringList names{tr("One way"), tr("Another way"), tr("A third way")};
     std::vector<PanelChoice::Way> shown;
-    for (const std::vector<Piece>& way : ways) {
-        const int moves = int(m_desk.movesTo(way).size());
+    for (const OtherWay& way : ways) {
+        m_ways.push_back(way.pieces);
+        const int moves = int(m_desk.movesTo(way.pieces).size());
         shown.push_back({names.value(int(shown.size())),
             counted(moves, tr("1 piece stands elsewhere"), tr("%1 pieces stand elsewhere")),
-            panelPicture(m_desk.typesetAs(way), kStepWidthPx, devicePixelRatioF(), m_shelf)});
+            panelPicture(way.drawn.list, kStepWidthPx, devicePixelRatioF(), m_shelf)});
     }
     m_stage->choice().open(ways.size() == 3 ? tr("Three other ways") : tr("Other ways"),
         tr("The same pieces, arranged differently. What is pinned stays."),
@@ -83,10 +85,10 @@ void ComposePlace::paintNextStep()
     const Panel* panel = m_session.panel();
     if (!m_stage->choice().isVisible() || panel == nullptr || m_historyPainted >= m_history.size())
         return;
-    const Book& then = m_history[m_historyPainted].book;
-    if (const Display* display = then.displays.find(panel->display))
-        m_stage->choice().setPicture(
-            int(m_historyPainted), pictureOf(then, *display, panel->id, m_shelf));
+    const Book shown =
+        todayWith(m_session.book(), m_history[m_historyPainted].book, panel->display);
+    m_stage->choice().setPicture(
+        int(m_historyPainted), pictureOf(shown, panel->display, panel->id, m_shelf));
     ++m_historyPainted;
     m_paintHistory.start();
 }

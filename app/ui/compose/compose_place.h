@@ -108,7 +108,7 @@ private:
     void carryBy(int step); // what is in hand to the panel before or after
     void setRulers();
     void showHistory();
-    void showWays(const std::vector<std::vector<Piece>>& ways);
+    void showWays(const std::vector<OtherWay>& ways);
     void choose(int way); // of the ways or the steps that are shown
     void paintNextStep(); // of the history, when there is a moment
     void showWhereItHangs(DrawerItem item);

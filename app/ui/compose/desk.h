@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 
+#include "app/jobs/alternatives_job.h"
 #include "app/jobs/drawn_display.h"
 #include "app/ui/canvas/canvas.h"
 #include "app/ui/compose/live_page.h"
@@ -51,9 +52,9 @@ public:
     void tryIncoming(const Incoming& incoming, const RectMm& cell);
     [[nodiscard]] LivePage& livePage() { return m_live; }
     [[nodiscard]] DisplayList typesetAs(const std::vector<Piece>& pieces) const;
-    // "Noor: one row down." for every piece that would stand elsewhere, in reading order.
     // Why a piece stands where it does and is as large as it is: sentences, the weightiest first.
     [[nodiscard]] QStringList whyHere(PieceId id) const;
+    // "Noor: one row down." for every piece that would stand elsewhere, in reading order.
     [[nodiscard]] QStringList movesTo(const std::vector<Piece>& pieces) const;
 
     // Pieces (desk_pieces.cpp). What a person places is pinned where it was put; what then lies
@@ -80,7 +81,8 @@ public:
     void setPeople(PictureId id, const People& people);
 
     // Arranging (desk_arrange.cpp).
-    void arrangeAgain(int gesture = 0, Rearrangement::Wish wish = Rearrangement::Wish::Anew);
+    // `edited` make themselves room; without any the panel is arranged anew.
+    void arrangeAgain(int gesture = 0, const PieceIds& edited = {});
     void arrangeOnly(const PieceIds& ids); // the others stay where they are
     void arrangeDisplay(); // every panel, each with its own pieces
     // Asks for up to three other ways; `waysFound` answers.
@@ -104,7 +106,7 @@ public:
 Q_SIGNALS:
     void drawnAgain(); // content and findings
     void announced(const QString& sentence);
-    void waysFound(const std::vector<std::vector<wainscot::Piece>>& ways);
+    void waysFound(const std::vector<wainscot::OtherWay>& ways);
     void brought(const std::vector<wainscot::PieceId>& pieces); // new ones, to be taken in hand
 
 private:
@@ -115,7 +117,8 @@ private:
     void ask(std::vector<Piece> tried, const PieceIds& inHand);
     [[nodiscard]] const PermissionRules* rules() const;
     [[nodiscard]] std::shared_ptr<const PanelMeasurer> measurerFor(const ClearedPanel& panel) const;
-    [[nodiscard]] ClearedPanel withPlacesOfWaiting(std::vector<Piece> pieces) const;
+    [[nodiscard]] ClearedPanel clearedAs(
+        std::vector<Piece> pieces) const; // waiting ones hold a place
     [[nodiscard]] std::vector<Piece> asTried(const std::vector<PlacedCell>& cells) const;
     [[nodiscard]] std::optional<Piece> pieceFor(const DrawerItem& item) const;
     [[nodiscard]] Piece pieceForText(const QString& text) const;

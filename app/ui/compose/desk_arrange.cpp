@@ -5,7 +5,6 @@
 
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/sentences.h"
-#include "app/ui/compose/other_ways.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 
@@ -36,15 +35,15 @@ void Desk::takeOver(const std::vector<Piece>& arranged, const QString& label, in
         m_session.book(), moved, label.isEmpty() ? tr("Arranged again") : label, gesture));
 }
 
-void Desk::arrangeAgain(int gesture, Rearrangement::Wish wish)
+void Desk::arrangeAgain(int gesture, const PieceIds& edited)
 {
     const DrawnPanel* drawn = drawnPanel();
     if (drawn == nullptr)
         return;
     std::vector<Piece> pieces = asTried({});
-    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
+    const ClearedPanel cleared = clearedAs(pieces);
     const Rearrangement arrangement(
-        cleared, drawn->style, std::move(pieces), measurerFor(cleared), wish);
+        cleared, drawn->style, std::move(pieces), measurerFor(cleared), edited);
     const bool started = m_work.start<std::vector<Piece>>(
         tr("Arranging around what is pinned"),
         [arrangement](const JobRun& run) { return arrangement.run(run); },
@@ -69,9 +68,8 @@ void Desk::arrangeOnly(const PieceIds& ids)
         if (std::find(ids.begin(), ids.end(), one.id) == ids.end())
             one.pinned = true;
     }
-    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
-    const Rearrangement arrangement(
-        cleared, drawn->style, std::move(pieces), measurerFor(cleared), Rearrangement::Wish::Anew);
+    const ClearedPanel cleared = clearedAs(pieces);
+    const Rearrangement arrangement(cleared, drawn->style, std::move(pieces), measurerFor(cleared));
     const bool started = m_work.start<std::vector<Piece>>(
         tr("Arranging what is in your hand"),
         [arrangement](const JobRun& run) { return arrangement.run(run); },
@@ -102,8 +100,7 @@ void Desk::arrangeDisplay()
             drawn.style,
             std::move(pieces),
             std::make_shared<PanelMeasurer>(
-                drawn.cleared.pieces(), drawn.style, m_drawn->display.language),
-            Rearrangement::Wish::Anew);
+                drawn.cleared.pieces(), drawn.style, m_drawn->display.language));
     }
     const bool started = m_work.start<std::vector<Piece>>(
         tr("Arranging the display"),
@@ -130,21 +127,22 @@ void Desk::arrangeDisplay()
 
 void Desk::findOtherWays()
 {
-    const DrawnPanel* drawn = drawnPanel();
-    if (drawn == nullptr)
+    const Panel* panel = m_session.panel();
+    if (panel == nullptr)
         return;
-    std::vector<Piece> pieces = asTried({});
-    const ClearedPanel cleared = withPlacesOfWaiting(pieces);
-    const OtherWays ways(cleared, drawn->style, std::move(pieces), measurerFor(cleared));
-    using Ways = std::vector<std::vector<Piece>>;
-    const bool started = m_work.start<Ways>(
+    const bool started = m_work.start<AlternativesOutcome>(
         tr("Looking for other ways"),
-        [ways](const JobRun& run) { return ways.run(run); },
-        [this](Result<Ways> result) {
-            if (result)
-                Q_EMIT waysFound(*result);
-            else
-                Q_EMIT announced(whyNot(result.error()));
+        [job = AlternativesJob{panel->id}, book = m_session.book()](
+            const JobRun& run) { return job.run(book, run); },
+        [this](Result<AlternativesOutcome> result) {
+            if (!result) {
+                Q_EMIT announced(sentenceFor(result.error()));
+                return;
+            }
+            if (!result->ways.empty())
+                Q_EMIT waysFound(result->ways);
+            if (!result->says.isEmpty())
+                Q_EMIT announced(result->says);
         });
     if (!started)
         Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));

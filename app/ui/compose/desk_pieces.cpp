@@ -71,7 +71,7 @@ void Desk::makeRoom(const PieceIds& placed, int gesture)
         for (const Piece* other : piecesOf(m_session.book(), own->panel)) {
             if (isPlaced(other->id) || intersection(other->cell, own->cell).isEmpty())
                 continue;
-            arrangeAgain(gesture, Rearrangement::Wish::MakeRoom);
+            arrangeAgain(gesture, placed);
             return;
         }
     }

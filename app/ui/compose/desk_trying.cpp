@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/jobs/placed_panel.h"
+#include "app/jobs/why_job.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/typeset/measurer.h"
@@ -135,22 +137,18 @@ std::vector<Piece> Desk::asTried(const std::vector<PlacedCell>& cells) const
     return tried;
 }
 
-// What this audience does not see yet keeps its place: an empty one that is pinned stands for it.
-ClearedPanel Desk::withPlacesOfWaiting(std::vector<Piece> pieces) const
+ClearedPanel Desk::clearedAs(std::vector<Piece> pieces) const
 {
-    for (Piece& piece : pieces) {
-        if (!refusal(piece))
-            continue;
-        Piece empty;
-        empty.id = piece.id;
-        empty.panel = piece.panel;
-        empty.kind = PieceKind::Context;
-        empty.order = piece.order;
-        empty.cell = piece.cell;
-        empty.pinned = true;
-        piece = empty;
-    }
-    return rules()->clear(*m_session.panel(), std::move(pieces));
+    return clearedWithPlaces(*rules(), m_session.book(), *m_session.panel(), std::move(pieces));
+}
+
+QStringList Desk::whyHere(PieceId id) const
+{
+    const Piece* own = piece(id);
+    if (own == nullptr)
+        return {};
+    const Result<WhyOutcome> why = WhyJob{own->panel, id, false}.run(m_session.book(), {});
+    return why ? why->says : QStringList();
 }
 
 void Desk::tryCells(const std::vector<PlacedCell>& cells)
@@ -194,10 +192,8 @@ void Desk::ask(std::vector<Piece> tried, const PieceIds& inHand)
         return;
     }
     const DrawnPanel* drawn = drawnPanel();
-    const ClearedPanel cleared = withPlacesOfWaiting(tried);
-    m_live.ask(tried,
-        Rearrangement(
-            cleared, drawn->style, tried, measurerFor(cleared), Rearrangement::Wish::MakeRoom));
+    const ClearedPanel cleared = clearedAs(tried);
+    m_live.ask(tried, Rearrangement(cleared, drawn->style, tried, measurerFor(cleared), inHand));
 }
 
 QStringList Desk::movesTo(const std::vector<Piece>& pieces) const

@@ -317,12 +317,13 @@ bool HungPanels::eventFilter(QObject* watched, QEvent* event)
         return QWidget::eventFilter(watched, event);
     if (event->type() == QEvent::FocusIn)
         m_area->ensureWidgetVisible(hung, 0, air(2));
-    const auto* key = static_cast<QKeyEvent*>(event);
-    if (event->type() == QEvent::ShortcutOverride
-        && (key->key() == Qt::Key_Delete
-            || (key->key() == Qt::Key_D && key->modifiers() == Qt::ControlModifier))) {
-        event->accept();
-        return true;
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Delete
+            || (key->key() == Qt::Key_D && key->modifiers() == Qt::ControlModifier)) {
+            event->accept();
+            return true;
+        }
     }
     if (event->type() == QEvent::KeyPress && keyOn(hung, static_cast<QKeyEvent*>(event)))
         return true;

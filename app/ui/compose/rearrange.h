@@ -1,4 +1,4 @@
-// The same pieces arranged anew around those that are pinned.
+// The same pieces arranged around those that are pinned.
 #pragma once
 
 #include <memory>
@@ -7,7 +7,7 @@
 
 #include "app/jobs/job_run.h"
 #include "core/permit/cleared.h"
-#include "layout/engine/arrangement.h"
+#include "layout/engine/again.h"
 #include "layout/typeset/measurer.h"
 #include "layout/typeset/style.h"
 
@@ -16,16 +16,14 @@ namespace wainscot::ui {
 // Prepared in the window's thread, where text is measured; run in any.
 class Rearrangement {
 public:
-    enum class Wish {
-        Anew, // the best there is, wherever pieces were
-        MakeRoom, // pieces stay near where they were
-    };
     // `pieces` are the book's, those of `panel`. `text` has measured them, whatever their cells.
+    // `edited` make themselves room, and the others move as little as a good page allows; without
+    // any it is the best page there is, wherever pieces were.
     Rearrangement(const ClearedPanel& panel,
         const PanelStyle& style,
         std::vector<Piece> pieces,
         std::shared_ptr<const PanelMeasurer> text,
-        Wish wish);
+        const std::vector<PieceId>& edited = {});
 
     // The pieces in their new cells; Refused with a sentence in `detail` when there is no room.
     [[nodiscard]] Result<std::vector<Piece>> run(const JobRun& run) const;
@@ -33,13 +31,9 @@ public:
 private:
     std::vector<Piece> m_pieces;
     engine::Request m_request;
+    std::vector<engine::Placement> m_before;
+    engine::AgainWish m_wish;
     std::shared_ptr<const PanelMeasurer> m_text;
 };
-
-// The pieces in the cells of an arrangement; what is pinned or has no place stays.
-[[nodiscard]] std::vector<Piece> placedAs(
-    std::vector<Piece> pieces, const std::vector<engine::Placement>& places);
-// Cancelled, or Refused with a sentence in `detail` that a teacher reads.
-[[nodiscard]] Error errorFor(const engine::Failure& failure);
 
 } // namespace wainscot::ui

@@ -1,5 +1,7 @@
 #include "app/ui/session/display_history.h"
 
+#include "app/ui/session/panel_edits.h"
+
 #include <algorithm>
 
 namespace wainscot::ui {
@@ -65,6 +67,13 @@ std::vector<DisplayStep> historyOf(
     if (book.displays.contains(display))
         history.push_back({QString(), book});
     return history;
+}
+
+Book todayWith(const Book& today, const Book& then, DisplayId display)
+{
+    Book shown = today;
+    apply(displayAsIn(today, then, display, {}), shown);
+    return shown;
 }
 
 } // namespace wainscot::ui

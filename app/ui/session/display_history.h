@@ -20,4 +20,8 @@ struct DisplayStep {
 [[nodiscard]] std::vector<DisplayStep> historyOf(
     const Book& now, const std::vector<const Edit*>& steps, DisplayId display, std::size_t most);
 
+// The book of today with the display as it was: what a family has taken back since is not shown
+// again by looking at an earlier state.
+[[nodiscard]] Book todayWith(const Book& today, const Book& then, DisplayId display);
+
 } // namespace wainscot::ui
