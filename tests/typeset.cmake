@@ -9,7 +9,7 @@ wainscot_test(typeset_unit unit
     unit/typeset_text.cpp unit/typeset_typesetter.cpp
   LINK typeset_panels)
 wainscot_test(typeset_property property SOURCES property/typeset_measure.cpp LINK typeset_panels)
-wainscot_test(screen_unit unit SOURCES unit/screen_painter.cpp LINK typeset_panels layout_screen)
+wainscot_test(screen_unit unit SOURCES unit/screen_painter.cpp unit/screen_blur.cpp LINK typeset_panels layout_screen)
 wainscot_test(typeset_golden golden SOURCES golden/typeset_golden.cpp LINK typeset_panels)
 
 # The same lines whatever the screen's resolution is said to be.

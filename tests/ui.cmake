@@ -13,6 +13,7 @@ wainscot_test(ui_hand gui SOURCES gui/ui_hand.cpp LINK ui_at_work)
 wainscot_test(ui_incoming gui SOURCES gui/ui_incoming.cpp LINK ui_at_work)
 wainscot_test(ui_strip gui SOURCES gui/ui_strip.cpp LINK ui_at_work)
 wainscot_test(ui_views gui SOURCES gui/ui_views.cpp LINK ui_at_work)
+wainscot_test(ui_sight gui SOURCES gui/ui_sight.cpp LINK ui_at_work)
 wainscot_test(ui_undo property SOURCES property/ui_undo.cpp LINK ui_at_work)
 wainscot_test(ui_window gui SOURCES gui/ui_window.cpp LINK ui_at_work)
 

@@ -120,6 +120,7 @@ void ComposePlace::makeViewActions()
         action(tr("Further"), Qt::CTRL | Qt::Key_Minus, [this] { canvas().zoomBy(1 / 1.25); });
     a.trueSize = action(
         tr("True size"), Qt::CTRL | Qt::ALT | Qt::Key_1, [this] { canvas().zoomToTrueSize(); });
+    a.stepBack = action(tr("Step back"), Qt::CTRL | Qt::ALT | Qt::Key_2, [this] { stepBack(); });
     a.rulers = action(tr("Rulers"), Qt::CTRL | Qt::Key_L, [this] { setRulers(); });
     a.inches = action(tr("Inches"), Qt::CTRL | Qt::SHIFT | Qt::Key_L, [this] { setRulers(); });
     const ProgramSettings settings;

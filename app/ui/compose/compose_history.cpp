@@ -26,6 +26,24 @@ QPixmap pictureOf(const Book& shown, DisplayId id, PanelId panelId, PictureProvi
 
 } // namespace
 
+void ComposePlace::stepBack()
+{
+    if (m_stage->stepBack().isVisible()) {
+        m_stage->stepBack().close();
+        return;
+    }
+    endWriting(true);
+    canvas().putBack();
+    const DrawnPanel* panel = m_desk.drawnPanel();
+    if (panel == nullptr)
+        return;
+    m_stage->choice().close();
+    m_stage->stepBack().open(*panel, [this](PieceId id) {
+        const Piece* piece = m_desk.piece(id);
+        return piece != nullptr ? nameFor(m_session.book(), *piece) : QString();
+    });
+}
+
 void ComposePlace::showHistory()
 {
     const Display* display = m_session.display();

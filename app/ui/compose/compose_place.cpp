@@ -56,6 +56,12 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
             canvas().refreshPictures();
         m_stage->hung().paintSoon();
+        m_stage->stepBack().refreshPictures();
+    });
+    connect(&m_stage->stepBack(), &StepBack::closed, this, [this] { canvas().setFocus(); });
+    connect(&m_stage->stepBack(), &StepBack::pieceWanted, this, [this](PieceId piece) {
+        canvas().takeInHand(piece);
+        refreshNote();
     });
     connect(&m_stage->hung(), &HungPanels::chosen, this, [this](PanelId panel) {
         endWriting(true);
@@ -94,6 +100,12 @@ void ComposePlace::refresh()
         m_stage->emptyStage().refresh(words, pictures, m_session.experience() != nullptr);
     m_stage->setEmpty(empty);
     m_stage->hung().refresh();
+    if (m_stage->stepBack().isVisible()) {
+        if (const DrawnPanel* panel = m_desk.drawnPanel())
+            m_stage->stepBack().setPanel(*panel);
+        else
+            m_stage->stepBack().close();
+    }
     refreshTaskLine();
     refreshNote();
     Q_EMIT stateChanged();
@@ -131,6 +143,7 @@ void ComposePlace::refreshNote()
                a.namePanel,
                a.panelOnceMore,
                a.takeDownPanel,
+               a.stepBack,
                a.history,
                a.all,
                a.whole,

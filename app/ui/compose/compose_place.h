@@ -60,6 +60,7 @@ public:
         QAction* nearer = nullptr;
         QAction* further = nullptr;
         QAction* trueSize = nullptr;
+        QAction* stepBack = nullptr;
         QAction* rulers = nullptr;
         QAction* inches = nullptr;
     };
@@ -107,6 +108,7 @@ private:
     void paste();
     void carryBy(int step); // what is in hand to the panel before or after
     void setRulers();
+    void stepBack(); // see the panel from where people stand
     void showHistory();
     void showWays(const std::vector<OtherWay>& ways);
     void choose(int way); // of the ways or the steps that are shown

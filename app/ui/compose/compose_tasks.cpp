@@ -45,7 +45,11 @@ QWidget* ComposePlace::makeTaskLine()
     connect(m_again, &Button::clicked, this, [this] { m_desk.arrangeAgain(); });
     connect(m_zoom, &Button::clicked, this, [this] {
         QMenu menu(this);
-        menu.addActions({m_actions.whole, m_actions.nearer, m_actions.further, m_actions.trueSize});
+        menu.addActions({m_actions.whole,
+            m_actions.nearer,
+            m_actions.further,
+            m_actions.trueSize,
+            m_actions.stepBack});
         menu.exec(m_zoom->mapToGlobal(QPoint(0, m_zoom->height())));
     });
     for (Button* button : {m_audience, m_size, m_distance})

@@ -56,6 +56,7 @@ Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* p
     , m_editor(new WordsEditor(this))
     , m_empty(new EmptyStage(this))
     , m_choice(new PanelChoice(this))
+    , m_stepBack(new StepBack(pictures, this))
 {
     connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
     connect(m_canvas, &Canvas::rulersChanged, this, &Stage::place);
@@ -87,6 +88,7 @@ void Stage::place()
 {
     m_empty->setGeometry(rect());
     m_choice->setGeometry(rect());
+    m_stepBack->setGeometry(rect());
     m_canvas->setGeometry(rect());
     if (!m_canvas->isVisibleTo(this))
         return;
@@ -159,6 +161,8 @@ void Stage::placeNote()
         m_editor->raise();
     if (m_choice->isVisible())
         m_choice->raise();
+    if (m_stepBack->isVisible())
+        m_stepBack->raise();
 }
 
 } // namespace wainscot::ui

@@ -9,6 +9,7 @@
 #include "app/ui/compose/note.h"
 #include "app/ui/compose/panel_choice.h"
 #include "app/ui/compose/words_editor.h"
+#include "app/ui/sight/step_back.h"
 
 namespace wainscot::ui {
 
@@ -23,6 +24,7 @@ public:
     [[nodiscard]] WordsEditor& editor() { return *m_editor; }
     [[nodiscard]] EmptyStage& emptyStage() { return *m_empty; }
     [[nodiscard]] PanelChoice& choice() { return *m_choice; }
+    [[nodiscard]] StepBack& stepBack() { return *m_stepBack; }
     void setEmpty(bool empty);
     void placeNote(); // after the piece in hand or the view changed
 
@@ -39,6 +41,7 @@ private:
     WordsEditor* m_editor;
     EmptyStage* m_empty;
     PanelChoice* m_choice; // over everything else while one chooses
+    StepBack* m_stepBack; // over everything else while one looks
     QRect m_noteColumn; // where the note may stand
 };
 

@@ -99,7 +99,7 @@ void MainWindow::makeShowMenu(QMenu& menu)
     const ComposePlace::Actions& a = m_compose->actions();
     menu.addAction(a.drawer);
     menu.addSeparator();
-    menu.addActions({a.whole, a.nearer, a.further, a.trueSize});
+    menu.addActions({a.whole, a.nearer, a.further, a.trueSize, a.stepBack});
     menu.addSeparator();
     menu.addActions({a.rulers, a.inches});
 }
