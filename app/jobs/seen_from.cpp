@@ -15,7 +15,8 @@ RectMm around(const RectMm& a, const RectMm& b)
 {
     const Mm left = std::min(a.x, b.x);
     const Mm top = std::min(a.y, b.y);
-    return {left, top, std::max(a.right(), b.right()) - left, std::max(a.bottom(), b.bottom()) - top};
+    return {
+        left, top, std::max(a.right(), b.right()) - left, std::max(a.bottom(), b.bottom()) - top};
 }
 
 } // namespace

@@ -83,8 +83,9 @@ PieceText Composer::small(QRgb colour, Weight weight, Role role)
 PieceText pieceText(
     const ClearedPiece& piece, const PanelStyle& style, const QString& language, int titleStep)
 {
-    Composer composer(piece, style, language);
-    const Palette& palette = style.palette;
+    const PanelStyle own = styleOf(piece, style);
+    Composer composer(piece, own, language);
+    const Palette& palette = own.palette;
     switch (piece.kind) {
     case PieceKind::Title:
         return composer.title(titleStep);
@@ -109,6 +110,16 @@ PieceText pieceText(
         return composer.small(palette.adult, Weight::Regular, Role::Caption);
     }
     return {};
+}
+
+PanelStyle styleOf(const ClearedPiece& piece, const PanelStyle& style)
+{
+    PanelStyle own = style;
+    if (!piece.pairing.isEmpty())
+        own.pairing = pairingByName(piece.pairing);
+    if (!piece.palette.isEmpty())
+        own.palette = paletteByName(piece.palette);
+    return own;
 }
 
 PieceText secondCaption(const ClearedPiece& piece, const PanelStyle& style)

@@ -49,6 +49,9 @@ struct PieceText {
 [[nodiscard]] PieceText pieceText(
     const ClearedPiece& piece, const PanelStyle& style, const QString& language, int titleStep);
 
+// The style a piece is set in: the panel's, with the piece's own pairing and palette.
+[[nodiscard]] PanelStyle styleOf(const ClearedPiece& piece, const PanelStyle& style);
+
 // A picture's caption in its second language; no parts where it has none.
 [[nodiscard]] PieceText secondCaption(const ClearedPiece& piece, const PanelStyle& style);
 // What each of two captions side by side is given of a picture's width.

@@ -236,7 +236,7 @@ private:
         if (place.isEmpty())
             return;
         if (sample)
-            fill(piece.id, place.grown(border), m_style.palette.tint1);
+            fill(piece.id, place.grown(border), styleOf(piece, m_style).palette.tint1);
         const int figure = addElement(piece, Role::Figure);
         m_list.elements.back().alternative = piece.picture->alternative;
         m_list.elements.back().bounds = place;

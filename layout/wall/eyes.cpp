@@ -7,7 +7,8 @@ namespace wainscot::wall {
 namespace {
 
 // No measured table of children's eye heights was at hand: 0.92 of the mean stature.
-constexpr auto kChildren = "0.92 x mean stature of both sexes, CDC growth charts 2000 (an estimate)";
+constexpr auto kChildren =
+    "0.92 x mean stature of both sexes, CDC growth charts 2000 (an estimate)";
 constexpr auto kAdults =
     "mean of British men (1630 mm) and women (1505 mm), floor to inner corner of the eye";
 constexpr auto kSeated = "common practice, no source";

@@ -210,6 +210,34 @@ TEST(Interpretation, ShowsAChildsWordsInTheChildsColour)
     EXPECT_EQ(quoted, QStringLiteral("“it is smaller”"));
 }
 
+TEST(Piece, IsSetInColoursAndLettersOfItsOwn)
+{
+    PanelBuilder builder(
+        {Mm(841), Mm(594)}, Mm(1500), QStringLiteral("Schoolroom"), QStringLiteral("Wet Slate"));
+    Piece& usual = builder.quote(
+        builder.cell(0, 0, 4, 10), QStringLiteral("It is under the sky."), QStringLiteral("Wren"));
+    const PieceId asAll = usual.id;
+    Piece& own = builder.quote(
+        builder.cell(6, 0, 4, 10), QStringLiteral("It is under the sky."), QStringLiteral("Wren"));
+    own.palette = QStringLiteral("Rowan");
+    own.pairing = QStringLiteral("Reading Room");
+    const PieceId asItself = own.id;
+    const Set set(builder);
+    const auto hasColour = [&](PieceId piece, QRgb colour) {
+        const auto runs = set.runsOf(piece);
+        return std::any_of(
+            runs.begin(), runs.end(), [&](const GlyphRun& run) { return run.colour == colour; });
+    };
+    EXPECT_TRUE(hasColour(asAll, paletteByName(QStringLiteral("Wet Slate")).child));
+    EXPECT_FALSE(hasColour(asAll, paletteByName(QStringLiteral("Rowan")).child));
+    EXPECT_TRUE(hasColour(asItself, paletteByName(QStringLiteral("Rowan")).child));
+    EXPECT_FALSE(hasColour(asItself, paletteByName(QStringLiteral("Wet Slate")).child));
+    const auto family = [&](PieceId piece) {
+        return set.runsOf(piece).back().font.familyName().toStdString();
+    };
+    EXPECT_NE(family(asAll), family(asItself));
+}
+
 TEST(Photo, CarriesItsCaptionCloseBelow)
 {
     const Set set(puddlePanel());

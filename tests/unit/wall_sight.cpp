@@ -55,8 +55,8 @@ TEST(Sight, LosesLettersAtTheSizeAcuityIsMeasuredWith)
     EXPECT_NEAR(easyFrom(0.4), 16 * 1.75, 1e-9);
 }
 
-// A letter E of five strokes as the eye gets it, eight pixels to the arcminute: how much lighter its
-// gaps are than its strokes, of the whole contrast.
+// A letter E of five strokes as the eye gets it, eight pixels to the arcminute: how much lighter
+// its gaps are than its strokes, of the whole contrast.
 double contrastOfE(double letterArcminutes, double acuity)
 {
     constexpr double kPerArcminute = 8;
@@ -71,8 +71,7 @@ double contrastOfE(double letterArcminutes, double acuity)
         }
     const QImage seen = blurredLight(image, blurArcminutes(acuity) * kPerArcminute);
     const auto light = [&](int row) {
-        const int grey =
-            qRed(seen.pixel(8 * stroke + stroke / 2, (5 + row) * stroke + stroke / 2));
+        const int grey = qRed(seen.pixel(8 * stroke + stroke / 2, (5 + row) * stroke + stroke / 2));
         return std::pow((grey / 255.0 + 0.055) / 1.055, 2.4);
     };
     return (light(1) + light(3)) / 2 - light(2);
@@ -92,7 +91,8 @@ TEST(Sight, BlursTheLimitingLetterToTheLimitAndNoFurther)
 TEST(Sight, AddsOnlyTheBlurTheReaderDoesNotBring)
 {
     EXPECT_EQ(addedBlurArcminutes(1, 1), 0);
-    EXPECT_NEAR(std::hypot(addedBlurArcminutes(0.5, 1), blurArcminutes(1)), blurArcminutes(0.5), 1e-9);
+    EXPECT_NEAR(
+        std::hypot(addedBlurArcminutes(0.5, 1), blurArcminutes(1)), blurArcminutes(0.5), 1e-9);
     EXPECT_NEAR(
         std::hypot(addedBlurArcminutes(1, 3), blurArcminutes(1)), 3 * blurArcminutes(1), 1e-9);
     EXPECT_EQ(addedBlurArcminutes(1, 0.5), 0);

@@ -94,6 +94,14 @@ void ComposePlace::makePanelActions()
         tr("Take this panel down"), {}, [this] { m_desk.removePanel(m_session.panel()->id); });
     a.history =
         action(tr("How this display came about"), Qt::CTRL | Qt::Key_H, [this] { showHistory(); });
+    a.kinds = action(
+        tr("Kinds of panel"), Qt::CTRL | Qt::SHIFT | Qt::Key_K, [this] { m_desk.findKinds(); });
+    a.colours =
+        action(tr("Colours"), Qt::CTRL | Qt::SHIFT | Qt::Key_C, [this] { chooseColours(false); });
+    a.letters =
+        action(tr("Letters"), Qt::CTRL | Qt::SHIFT | Qt::Key_F, [this] { chooseLetters(false); });
+    a.pieceColours = action(tr("Colours of this piece"), {}, [this] { chooseColours(true); });
+    a.pieceLetters = action(tr("Letters of this piece"), {}, [this] { chooseLetters(true); });
     a.nextFinding = action(tr("Next finding"), Qt::Key_F7, [this] { goToFinding(1); });
     a.earlierFinding =
         action(tr("Finding before"), Qt::SHIFT | Qt::Key_F7, [this] { goToFinding(-1); });
@@ -159,10 +167,11 @@ void ComposePlace::showMenu(QPoint global)
     if (canvas().inHand().isValid()) {
         offer({a.write, a.bigger, a.smaller, a.crop, a.swap, a.pin, a.people});
         offer(a.lines + QVector<QAction*>{a.arrangeThese});
-        offer({a.toEarlier, a.toLater});
+        offer({a.toEarlier, a.toLater, a.pieceColours, a.pieceLetters});
         offer({a.cut, a.copy, a.onceMore, a.takeOff});
     }
     offer({a.paste, a.all, a.arrangeAgain});
+    offer({a.kinds, a.colours, a.letters});
     menu.exec(global);
 }
 

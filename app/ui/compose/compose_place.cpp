@@ -41,14 +41,17 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     connect(&m_desk, &Desk::announced, this, &ComposePlace::announced);
     connect(m_drawer, &Drawer::wanted, this, &ComposePlace::take);
     connect(m_drawer, &Drawer::shownWanted, this, &ComposePlace::showWhereItHangs);
-    m_paintHistory.setSingleShot(true);
-    m_paintHistory.setInterval(10);
-    connect(&m_paintHistory, &QTimer::timeout, this, &ComposePlace::paintNextStep);
+    m_paintOffers.setSingleShot(true);
+    m_paintOffers.setInterval(10);
+    connect(&m_paintOffers, &QTimer::timeout, this, &ComposePlace::paintNextOffer);
+    connect(&m_desk, &Desk::kindsFound, this, &ComposePlace::showKinds);
     connect(&m_desk, &Desk::waysFound, this, &ComposePlace::showWays);
-    connect(&m_stage->choice(), &PanelChoice::chosen, this, &ComposePlace::choose);
+    connect(&m_stage->choice(), &PanelChoice::chosen, this, [this](int way) {
+        const auto take = m_offers.at(std::size_t(way)).take; // closing forgets the offers
+        take();
+    });
     connect(&m_stage->choice(), &PanelChoice::closed, this, [this] {
-        m_history.clear();
-        m_ways.clear();
+        m_offers.clear();
         canvas().setFocus();
     });
     connect(m_drawer, &Drawer::putAwayAsked, this, [this] { m_actions.drawer->trigger(); });
@@ -57,6 +60,9 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
             canvas().refreshPictures();
         m_stage->hung().paintSoon();
         m_stage->stepBack().refreshPictures();
+        m_offersPainted = 0;
+        if (m_stage->choice().isVisible())
+            m_paintOffers.start();
     });
     connect(&m_stage->stepBack(), &StepBack::closed, this, [this] { canvas().setFocus(); });
     connect(&m_stage->stepBack(), &StepBack::pieceWanted, this, [this](PieceId piece) {
@@ -128,7 +134,7 @@ void ComposePlace::refreshNote()
     };
     const std::size_t held = canvas().held().size();
     enable({a.pin, a.takeOff, a.lift, a.onceMore, a.copy, a.cut}, has);
-    enable({a.bigger, a.smaller, a.swap, a.why}, has && held == 1);
+    enable({a.bigger, a.smaller, a.swap, a.why, a.pieceColours, a.pieceLetters}, has && held == 1);
     enable(a.lines.mid(0, 6) + QVector<QAction*>{a.arrangeThese}, held > 1);
     enable(a.lines.mid(6), held > 2);
     a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
@@ -145,6 +151,8 @@ void ComposePlace::refreshNote()
                a.takeDownPanel,
                a.stepBack,
                a.history,
+               a.colours,
+               a.letters,
                a.all,
                a.whole,
                a.nearer,

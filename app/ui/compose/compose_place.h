@@ -7,7 +7,6 @@
 #include "app/ui/canvas/picture_shelf.h"
 #include "app/ui/compose/drawer.h"
 #include "app/ui/compose/stage.h"
-#include "app/ui/session/display_history.h"
 
 namespace wainscot::ui {
 
@@ -52,6 +51,11 @@ public:
         QAction* panelOnceMore = nullptr;
         QAction* takeDownPanel = nullptr;
         QAction* history = nullptr;
+        QAction* kinds = nullptr;
+        QAction* colours = nullptr;
+        QAction* letters = nullptr;
+        QAction* pieceColours = nullptr;
+        QAction* pieceLetters = nullptr;
         QAction* nextFinding = nullptr;
         QAction* earlierFinding = nullptr;
         QAction* drawer = nullptr;
@@ -111,8 +115,20 @@ private:
     void stepBack(); // see the panel from where people stand
     void showHistory();
     void showWays(const std::vector<OtherWay>& ways);
-    void choose(int way); // of the ways or the steps that are shown
-    void paintNextStep(); // of the history, when there is a moment
+    void showKinds(const std::vector<KindOfPanel>& kinds);
+    void chooseColours(bool ofPiece);
+    void chooseLetters(bool ofPiece);
+    // One of several things to become, shown as the panel it would be.
+    struct Offer {
+        QString name;
+        QString about;
+        std::function<QPixmap()> paint; // when there is a moment
+        std::function<void()> take;
+    };
+    [[nodiscard]] Offer offerOf(
+        const QString& name, bool isNow, const std::function<Edit()>& edit, bool rearrange);
+    void offer(const QString& heading, const QString& sentence, std::vector<Offer> offers);
+    void paintNextOffer();
     void showWhereItHangs(DrawerItem item);
     void swapWith(PieceId other);
     void chooseAudience();
@@ -136,10 +152,9 @@ private:
     Actions m_actions;
     PieceId m_swapping; // the piece that waits for another to trade places with
     Piece m_writing; // as it was before
-    std::vector<std::vector<Piece>> m_ways; // while they are shown
-    std::vector<DisplayStep> m_history; // while it is shown
-    std::size_t m_historyPainted = 0;
-    QTimer m_paintHistory;
+    std::vector<Offer> m_offers; // while they are shown
+    std::size_t m_offersPainted = 0;
+    QTimer m_paintOffers;
     bool m_refreshLater = false; // something came while a piece was in the hand
     bool m_drawerWanted = true;
 };

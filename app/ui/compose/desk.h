@@ -9,6 +9,7 @@
 
 #include "app/jobs/alternatives_job.h"
 #include "app/jobs/drawn_display.h"
+#include "app/jobs/kinds_job.h"
 #include "app/ui/canvas/canvas.h"
 #include "app/ui/compose/live_page.h"
 #include "app/ui/session/align.h"
@@ -89,6 +90,9 @@ public:
     void findOtherWays();
     void takeWay(const std::vector<Piece>& way);
     void propose(); // a first panel, or a display that is empty
+    // Tries every kind of panel on what there is; `kindsFound` answers.
+    void findKinds();
+    void takeKind(const KindOfPanel& kind);
 
     // Panels and the display (desk_display.cpp).
     void beginEmpty(); // a display with one empty panel, where there is none
@@ -107,11 +111,13 @@ Q_SIGNALS:
     void drawnAgain(); // content and findings
     void announced(const QString& sentence);
     void waysFound(const std::vector<wainscot::OtherWay>& ways);
+    void kindsFound(const std::vector<wainscot::KindOfPanel>& kinds);
     void brought(const std::vector<wainscot::PieceId>& pieces); // new ones, to be taken in hand
 
 private:
     void redraw();
     void askFindings();
+    [[nodiscard]] ArrangeJob jobForDisplay() const; // the one one is at, or a first one
     void makeRoom(const PieceIds& placed, int gesture);
     void takeOver(const std::vector<Piece>& arranged, const QString& label, int gesture);
     void ask(std::vector<Piece> tried, const PieceIds& inHand);

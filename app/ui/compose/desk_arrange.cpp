@@ -153,13 +153,10 @@ void Desk::takeWay(const std::vector<Piece>& way)
     takeOver(way, tr("Another way"), 0);
 }
 
-void Desk::propose()
+ArrangeJob Desk::jobForDisplay() const
 {
-    const Experience* experience = m_session.experience();
-    if (experience == nullptr)
-        return;
     ArrangeJob job;
-    job.experience = experience->title;
+    job.experience = m_session.experience()->title;
     job.display = tr("Hallway");
     job.audience = Audience::Building;
     if (const Display* display = m_session.display()) {
@@ -168,10 +165,18 @@ void Desk::propose()
         job.panelSize = display->panelSize;
         job.readingDistance = display->readingDistance;
     }
+    return job;
+}
+
+void Desk::propose()
+{
+    if (m_session.experience() == nullptr)
+        return;
     using Answer = std::variant<ArrangeOutcome, ArrangeFailure>;
     m_work.start<Answer>(
         tr("Proposing a panel"),
-        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
+        [job = jobForDisplay(), book = m_session.book()](
+            const JobRun& run) { return job.run(book, run); },
         [this](Result<Answer> result) {
             if (!result) {
                 Q_EMIT announced(sentenceFor(result.error()));
@@ -185,6 +190,38 @@ void Desk::propose()
                     m_session.chooseDisplay(display);
             }
         });
+}
+
+void Desk::findKinds()
+{
+    if (m_session.experience() == nullptr)
+        return;
+    KindsJob job{jobForDisplay()};
+    if (m_drawn)
+        job.asked.panels = std::max(1, int(m_drawn->panels.size()));
+    const bool started = m_work.start<KindsOutcome>(
+        tr("Trying every kind of panel"),
+        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
+        [this](Result<KindsOutcome> result) {
+            if (!result)
+                Q_EMIT announced(sentenceFor(result.error()));
+            else if (result->kinds.empty())
+                Q_EMIT announced(result->says.front());
+            else
+                Q_EMIT kindsFound(result->kinds);
+        });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+// The book may have moved on while one chose; then the edit does not fit and says so.
+void Desk::takeKind(const KindOfPanel& kind)
+{
+    Edit edit = kind.outcome.edit;
+    edit.label = tr("Kind of panel: %1").arg(kind.name);
+    const DisplayId display = kind.outcome.display.id;
+    if (m_session.perform(std::move(edit)))
+        m_session.chooseDisplay(display);
 }
 
 } // namespace wainscot::ui

@@ -2,6 +2,9 @@
 
 #include <QPainter>
 
+#include "app/jobs/drawn_display.h"
+#include "layout/typeset/typesetter.h"
+
 namespace wainscot::ui {
 
 QPixmap panelPicture(
@@ -18,6 +21,17 @@ QPixmap panelPicture(
     // Nothing fails on a screen: what is not there yet shows as a tone.
     (void)paint(painter, list, pictures, PaintPurpose::Screen);
     return picture;
+}
+
+QPixmap panelPicture(const Book& book, PanelId panel, int width, PictureProvider& pictures)
+{
+    const Panel* own = book.panels.find(panel);
+    const Display* display = own != nullptr ? book.displays.find(own->display) : nullptr;
+    if (display == nullptr)
+        return {};
+    const PermissionRules rules(book, *display, QDate::currentDate());
+    const ClearedPanel cleared = rules.clear(*own);
+    return panelPicture(typeset(cleared, styleFor(cleared)), width, 1.0, pictures);
 }
 
 } // namespace wainscot::ui

@@ -3,6 +3,7 @@
 
 #include <QPixmap>
 
+#include "core/model/book.h"
 #include "layout/screen/painter.h"
 
 namespace wainscot::ui {
@@ -11,5 +12,12 @@ namespace wainscot::ui {
 // calm tone.
 [[nodiscard]] QPixmap panelPicture(
     const DisplayList& list, int width, double pixelRatio, PictureProvider& pictures);
+
+// A panel of a book as its audience may see it today.
+[[nodiscard]] QPixmap panelPicture(
+    const Book& book, PanelId panel, int width, PictureProvider& pictures);
+
+// Of panels that are shown to choose from.
+inline constexpr int kOfferWidthPx = 320;
 
 } // namespace wainscot::ui

@@ -71,6 +71,8 @@ void MainWindow::makeEditMenu(QMenu& menu)
     several->addAction(a.arrangeThese);
     menu.addSeparator();
     menu.addActions({a.arrangeAgain, a.otherWays, a.arrangeDisplay, a.proposeAnew});
+    QMenu* look = menu.addMenu(tr("How it looks"));
+    look->addActions({a.kinds, a.colours, a.letters, a.pieceColours, a.pieceLetters});
     QMenu* panel = menu.addMenu(tr("Panel"));
     panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel});
     menu.addSeparator();

@@ -49,6 +49,64 @@ Edit addPiece(const Book& book, Piece piece, const QString& label, PieceId& adde
     return builder.take();
 }
 
+namespace {
+
+QString labelFor(bool colours, const QString& name)
+{
+    return (colours ? tr("Colours: %1") : tr("Letters: %1")).arg(name);
+}
+
+Edit lookOfDisplay(const Book& book, DisplayId id, QString Display::*what, const QString& name)
+{
+    EditBuilder builder(book, labelFor(what == &Display::palette, name));
+    if (const Display* display = book.displays.find(id)) {
+        Display changed = *display;
+        changed.*what = name;
+        builder.put(changed);
+    }
+    return builder.take();
+}
+
+Edit lookOfPiece(const Book& book,
+    PieceId id,
+    QString Piece::*what,
+    QString Display::*usual,
+    const QString& name)
+{
+    EditBuilder builder(book, labelFor(what == &Piece::palette, name));
+    const Piece* piece = book.pieces.find(id);
+    const Panel* panel = piece != nullptr ? book.panels.find(piece->panel) : nullptr;
+    const Display* display = panel != nullptr ? book.displays.find(panel->display) : nullptr;
+    if (display != nullptr) {
+        Piece changed = *piece;
+        changed.*what = display->*usual == name ? QString() : name;
+        builder.put(changed);
+    }
+    return builder.take();
+}
+
+} // namespace
+
+Edit paletteEdit(const Book& book, DisplayId display, const QString& name)
+{
+    return lookOfDisplay(book, display, &Display::palette, name);
+}
+
+Edit paletteEdit(const Book& book, PieceId piece, const QString& name)
+{
+    return lookOfPiece(book, piece, &Piece::palette, &Display::palette, name);
+}
+
+Edit pairingEdit(const Book& book, DisplayId display, const QString& name)
+{
+    return lookOfDisplay(book, display, &Display::pairing, name);
+}
+
+Edit pairingEdit(const Book& book, PieceId piece, const QString& name)
+{
+    return lookOfPiece(book, piece, &Piece::pairing, &Display::pairing, name);
+}
+
 Edit addPanel(const Book& book, DisplayId display, const QString& label, PanelId& added)
 {
     EditBuilder builder(book, label);

@@ -16,6 +16,12 @@ namespace wainscot::ui {
 // A new piece at the end of the panel's reading order. `added` receives its id.
 [[nodiscard]] Edit addPiece(const Book& book, Piece piece, const QString& label, PieceId& added);
 
+// Another palette or pairing, by its name; a piece that takes the display's own keeps none.
+[[nodiscard]] Edit paletteEdit(const Book& book, DisplayId display, const QString& name);
+[[nodiscard]] Edit paletteEdit(const Book& book, PieceId piece, const QString& name);
+[[nodiscard]] Edit pairingEdit(const Book& book, DisplayId display, const QString& name);
+[[nodiscard]] Edit pairingEdit(const Book& book, PieceId piece, const QString& name);
+
 // An empty panel after the others of the display.
 [[nodiscard]] Edit addPanel(
     const Book& book, DisplayId display, const QString& label, PanelId& added);

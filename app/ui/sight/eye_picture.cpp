@@ -7,9 +7,9 @@
 #include <numbers>
 
 #include "app/ui/canvas/screen_size.h"
+#include "app/ui/compose/panel_picture.h"
 #include "app/ui/kit/icons.h"
 #include "app/ui/kit/tokens.h"
-#include "app/ui/compose/panel_picture.h"
 #include "layout/screen/blur.h"
 
 namespace wainscot::ui {
@@ -36,9 +36,8 @@ EyePicture::EyePicture(PictureProvider& pictures, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
-void EyePicture::setView(const DisplayList* list,
-    const wall::Standing& standing,
-    const std::vector<SeenText>& texts)
+void EyePicture::setView(
+    const DisplayList* list, const wall::Standing& standing, const std::vector<SeenText>& texts)
 {
     m_list = list;
     m_standing = standing;
@@ -77,8 +76,8 @@ double EyePicture::magnified() const
     }
     const double perTangent = kScreenDistanceMm * pixelsPerMm(*this);
     const double margin = 2 * air(4);
-    const double room =
-        std::min((width() - margin) / (wide * perTangent), (height() - margin) / (high * perTangent));
+    const double room = std::min(
+        (width() - margin) / (wide * perTangent), (height() - margin) / (high * perTangent));
     return m_filling ? room : std::min(1.0, room);
 }
 
@@ -129,14 +128,16 @@ void EyePicture::paintFloor(QPainter& painter) const
 void EyePicture::paintPanel(QPainter& painter, double pixelRatio) const
 {
     const QPolygonF outline = panelOutline();
-    const double wide = std::max(std::hypot(outline[1].x() - outline[0].x(), outline[1].y() - outline[0].y()),
-        std::hypot(outline[2].x() - outline[3].x(), outline[2].y() - outline[3].y()));
+    const double wide =
+        std::max(std::hypot(outline[1].x() - outline[0].x(), outline[1].y() - outline[0].y()),
+            std::hypot(outline[2].x() - outline[3].x(), outline[2].y() - outline[3].y()));
     const QPixmap panel = panelPicture(*m_list, qMax(1, qCeil(wide)), pixelRatio, m_pictures);
     QTransform transform;
-    QTransform::quadToQuad(QPolygonF(QList<QPointF>{{0, 0},
-                               {panel.deviceIndependentSize().width(), 0},
-                               {panel.deviceIndependentSize().width(), panel.deviceIndependentSize().height()},
-                               {0, panel.deviceIndependentSize().height()}}),
+    QTransform::quadToQuad(
+        QPolygonF(QList<QPointF>{{0, 0},
+            {panel.deviceIndependentSize().width(), 0},
+            {panel.deviceIndependentSize().width(), panel.deviceIndependentSize().height()},
+            {0, panel.deviceIndependentSize().height()}}),
         outline,
         transform);
     painter.save();
