@@ -19,7 +19,8 @@ constexpr std::array kOptions{
     OptionSpec{"panel", "SIZE", "A0..A5, Letter, Legal, Tabloid, 24x36in, 600x900mm", true},
     OptionSpec{"landscape", nullptr, "the longer side across"},
     OptionSpec{"panels", "N", "how many panels (1)"},
-    OptionSpec{"plan", "NAME", "days, voices, evening, drawing, thread, or a template of the book"},
+    OptionSpec{
+        "plan", "NAME", "days, voices, evening, drawing, thread, door, or a template of the book"},
     OptionSpec{
         "words", "STEP", "size of the children's words: 1, 2 or 3; else what suits the plan"},
     OptionSpec{"reading-distance", "LENGTH", "from where people read; else 1.5m, up to A3 1m"},

@@ -129,6 +129,13 @@ bool isDays(const Material& material)
     return plan == nullptr || plan->name == "days";
 }
 
+std::vector<PanelDraft> onlyFilled(PanelDraft draft)
+{
+    if (draft.pieces.empty())
+        return {};
+    return {std::move(draft)};
+}
+
 // Drafts of the templates that choose for themselves; nothing = as days.
 std::vector<PanelDraft> ownDrafts(const Material& material, int panels)
 {
@@ -142,6 +149,8 @@ std::vector<PanelDraft> ownDrafts(const Material& material, int panels)
     }
     if (plan == QLatin1String("evening"))
         return {draftEvening(material, secondLanguageOf(material))};
+    if (plan == QLatin1String("door"))
+        return onlyFilled(draftDoor(material));
     return {draftThread(material)};
 }
 
@@ -192,6 +201,13 @@ bool wordsWereDropped(const Drafts& drafts, const ArrangeOutcome& outcome)
     return !left.empty();
 }
 
+QString whatIsMissing(const QString& plan)
+{
+    if (plan == QLatin1String("door"))
+        return QStringLiteral("it has no photo and two children's words that may be shown");
+    return QStringLiteral("it has no drawing with its maker's words that may be shown");
+}
+
 std::optional<Error> nothingToShow(
     const Material& material, const Drafts& drafts, const std::vector<Piece>& pinned)
 {
@@ -202,7 +218,7 @@ std::optional<Error> nothingToShow(
     return Error{ErrorCode::Refused,
         QStringLiteral("\"%1\"").arg(material.experience.title),
         nothing ? QStringLiteral("nothing of it may be shown to this audience")
-                : QStringLiteral("it has no drawing with its maker's words that may be shown")};
+                : whatIsMissing(material.display.plan)};
 }
 
 // A picture that was left away for a near-equal one says so.

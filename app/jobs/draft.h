@@ -46,6 +46,10 @@ struct ThreadMeeting {
 };
 [[nodiscard]] std::vector<ThreadMeeting> threadMeetings(const Material& material);
 
+// A sheet for the door: the question, one picture, two short quotes of different children, what
+// comes next.
+[[nodiscard]] PanelDraft draftDoor(const Material& material);
+
 // The small print when the adult wrote none: the days and how the words were taken down, as far as
 // the quotes on the panels say. "3-6 November. Words taken down as spoken by M. Adeyemi."
 [[nodiscard]] QString creditsFor(const Material& material, const std::vector<const Quote*>& quotes);

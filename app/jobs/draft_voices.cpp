@@ -12,6 +12,7 @@ namespace {
 constexpr double kSaysTheSame = 0.6; // likeness from which two tellings repeat each other
 constexpr int kShortLetters = 42; // two lines at the template's column
 constexpr std::size_t kBesidePicture = 2;
+constexpr int kManyTellings = 12; // among which short ones are looked for
 constexpr double kFrame = 4.0 / 3; // shape of the template's picture
 
 // One quote of each child, the most starred, told in time order; repetitions come last.
@@ -120,6 +121,29 @@ PanelDraft draftVoices(const Material& material, int quotes)
     if (!material.experience.context.isEmpty())
         draft.pieces.push_back(textPiece(PieceKind::Interpretation, material.experience.context));
     if (!credits.isEmpty())
+        draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
+    return draft;
+}
+
+PanelDraft draftDoor(const Material& material)
+{
+    constexpr int kVoices = 2;
+    PanelDraft draft;
+    const Picture* picture = pictureFor(material);
+    const QString key = mostAnswered(material).key;
+    std::vector<const Quote*> chosen = chooseVoices(material, key, kManyTellings);
+    shortOnesFirst(chosen);
+    if (picture == nullptr || chosen.size() < kVoices)
+        return draft;
+    chosen.resize(kVoices);
+    draft.pieces.push_back(textPiece(PieceKind::Title, questionOf(material, key)));
+    draft.pieces.push_back(picturePiece(*picture, 0, true));
+    for (const Quote* quote : chosen)
+        draft.pieces.push_back(quotePiece(*quote, 0));
+    if (!material.experience.nextSteps.isEmpty())
+        draft.pieces.push_back(
+            textPiece(PieceKind::NextStep, material.experience.nextSteps, QStringLiteral("Next")));
+    if (const QString credits = creditsLine(material, chosen); !credits.isEmpty())
         draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
     return draft;
 }

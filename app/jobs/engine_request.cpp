@@ -57,6 +57,8 @@ bool mayBeLeftOut(const ClearedPiece& piece, const QString& plan)
         return piece.kind == PieceKind::Interpretation;
     if (plan == QLatin1String("voices"))
         return piece.kind == PieceKind::Credits;
+    if (plan == QLatin1String("door"))
+        return piece.kind == PieceKind::NextStep || piece.kind == PieceKind::Context;
     if (plan == QLatin1String("thread"))
         return piece.kind == PieceKind::Interpretation || piece.kind == PieceKind::NextStep;
     return piece.kind == PieceKind::NextStep;

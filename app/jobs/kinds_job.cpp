@@ -57,7 +57,8 @@ QString kindInWords(const QString& plan)
         {QStringLiteral("voices"), QStringLiteral("One question, many voices")},
         {QStringLiteral("evening"), QStringLiteral("Evening for families")},
         {QStringLiteral("drawing"), QStringLiteral("One drawing and its words")},
-        {QStringLiteral("thread"), QStringLiteral("The thread of an idea")}};
+        {QStringLiteral("thread"), QStringLiteral("The thread of an idea")},
+        {QStringLiteral("door"), QStringLiteral("A sheet for the door")}};
     const auto found = names.find(plan);
     return found != names.end() ? found->second : plan;
 }
@@ -85,7 +86,8 @@ Result<KindsOutcome> KindsJob::run(const Book& book, const JobRun& run) const
             all.says.push_back(QStringLiteral("%1: %2").arg(kindInWords(plan), *why));
             continue;
         }
-        KindOfPanel kind{plan, kindInWords(plan), std::move(std::get<ArrangeOutcome>(*arranged)), {}};
+        KindOfPanel kind{
+            plan, kindInWords(plan), std::move(std::get<ArrangeOutcome>(*arranged)), {}};
         kind.children = childrenOn(book, kind.outcome);
         Book then = book;
         apply(kind.outcome.edit, then);

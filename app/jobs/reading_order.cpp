@@ -65,7 +65,7 @@ void sortForReading(std::vector<Piece>& pieces, const QString& plan)
     int (*rank)(const Piece&) = rankOf;
     if (plan == QLatin1String("drawing"))
         rank = rankBesideDrawing;
-    else if (plan == QLatin1String("voices"))
+    else if (plan == QLatin1String("voices") || plan == QLatin1String("door"))
         rank = rankAmongVoices;
     else if (plan == QLatin1String("evening"))
         rank = rankOfEvening;

@@ -78,6 +78,7 @@ struct Plan {
 //   "evening"  an evening for families: everything in two languages, room to write
 //   "drawing"  one drawing and its words
 //   "thread"   one idea over two to four meetings
+//   "door"     one picture and two voices on a small sheet
 [[nodiscard]] const std::vector<Plan>& plans();
 [[nodiscard]] const Plan* planByName(const std::string& name); // null for another name
 

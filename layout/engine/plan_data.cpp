@@ -1,45 +1,11 @@
 // The plans themselves.
-#include "layout/engine/plan.h"
+#include "layout/engine/plan_parts.h"
 
 namespace wainscot::engine {
 
+using namespace planning;
+
 namespace {
-
-PlanPart part(Role role, int least, int most, int first = -1)
-{
-    PlanPart out;
-    out.role = role;
-    out.least = least;
-    out.most = most;
-    out.first = first;
-    return out;
-}
-
-PlanPart withSize(PlanPart one, double rows, double area)
-{
-    one.rows = rows;
-    one.area = area;
-    return one;
-}
-
-PlanPart groups(int most, int least, int widest)
-{
-    PlanPart one = part(Role::Group, least, widest);
-    one.groups = most;
-    return one;
-}
-
-PlanPart atFoot(PlanPart one)
-{
-    one.stand = Stand::PageFoot;
-    return one;
-}
-
-PlanPart indented(PlanPart one)
-{
-    one.indented = true;
-    return one;
-}
 
 Plan days()
 {
@@ -95,36 +61,6 @@ Plan drawing()
     };
     plan.cuts = {5, 6, 8};
     return plan;
-}
-
-PlanPart ofSide(PlanPart one, int side)
-{
-    one.side = side;
-    return one;
-}
-
-PlanPart evenly(PlanPart one)
-{
-    one.even = true;
-    return one;
-}
-
-PlanPart lower(PlanPart one, int rows)
-{
-    one.rowsAbove = rows;
-    return one;
-}
-
-PlanPart withWhite(PlanPart one, int columns)
-{
-    one.whiteBeside = columns;
-    return one;
-}
-
-PlanPart atMost(PlanPart one, int items)
-{
-    one.take = items;
-    return one;
 }
 
 Plan voices()
@@ -259,7 +195,7 @@ Plan thread()
 
 const std::vector<Plan>& plans()
 {
-    static const std::vector<Plan> all = {days(), voices(), evening(), drawing(), thread()};
+    static const std::vector<Plan> all = {days(), voices(), evening(), drawing(), thread(), door()};
     return all;
 }
 

@@ -203,6 +203,9 @@ PlanStyle planStyle(const QString& plan)
         style.parting = Parting::Invitation;
         style.pairing = QStringLiteral("Many Scripts");
         style.palette = QStringLiteral("Linseed");
+    } else if (plan == QLatin1String("door")) {
+        style.titleLines = 2;
+        style.parting = Parting::Invitation;
     }
     return style;
 }

@@ -152,6 +152,24 @@ TEST(ThreadPlan, PicturesStandOnOneLineAndDaysBelowIt)
     EXPECT_LT(thread, 0.62);
 }
 
+TEST(DoorPlan, OnePictureAcrossAndTwoVoicesLevelBelow)
+{
+    Sheet sheet(Format::A2Portrait, "door");
+    sheet.text(Kind::Title, "Where does it go?");
+    sheet.picture(0, 3);
+    sheet.text(Kind::Quote, "It climbs in the air but so small");
+    sheet.text(Kind::Quote, "Nobody took it");
+    const ItemId next = sheet.text(Kind::Interpretation, "Two jars, one with a lid.").id;
+    const ItemId credits = sheet.text(Kind::Credits, "3 to 6 November.").id;
+    const Arrangement page = sheet.arranged();
+    EXPECT_TRUE(page.droppedWishes.empty());
+    EXPECT_EQ(placeOf(page, 2).at.w, 12);
+    EXPECT_EQ(placeOf(page, 3).at.y, placeOf(page, 4).at.y);
+    EXPECT_EQ(placeOf(page, 4).at.x, 6);
+    EXPECT_EQ(placeOf(page, credits).at.x, 8);
+    EXPECT_GT(placeOf(page, next).at.y, placeOf(page, 3).at.y);
+}
+
 TEST(Form, OfAPageGivesThatPageAgain)
 {
     const auto document = makeDays(-1, 4, Format::A1Landscape);

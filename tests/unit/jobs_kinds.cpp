@@ -5,6 +5,7 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <atomic>
 
 namespace wainscot {
@@ -59,12 +60,31 @@ TEST(Kinds, AreThoseThatTheMaterialCanFill)
     ASSERT_TRUE(outcome.ok());
     EXPECT_THAT(plansOf(*outcome), Contains("voices"));
     EXPECT_THAT(plansOf(*outcome), Not(Contains("drawing"))) << "nobody drew";
-    EXPECT_THAT(outcome->says, Contains(::testing::Property(&QString::toStdString, HasSubstr("One drawing"))));
+    EXPECT_THAT(outcome->says,
+        Contains(::testing::Property(&QString::toStdString, HasSubstr("One drawing"))));
     for (const KindOfPanel& kind : outcome->kinds) {
         EXPECT_FALSE(kind.list.marks.empty()) << kind.plan.toStdString();
         EXPECT_GT(kind.children, 0U) << kind.plan.toStdString();
         EXPECT_TRUE(fits(kind.outcome.edit, answers.book)) << "nothing was changed by trying";
     }
+}
+
+TEST(Kinds, HoldASheetForTheDoorOnceThereIsAPhoto)
+{
+    Answers answers;
+    EXPECT_THAT(plansOf(*answers.kinds()), Not(Contains("door")));
+    Picture photo = *answers.book.pictures.find(answers.picture(PictureKind::Photo, {true, {}}));
+    photo.size = {4000, 3000};
+    photo.caption = QStringLiteral("At noon.");
+    answers.book.pictures.put(photo);
+    const auto outcome = answers.kinds();
+    ASSERT_TRUE(outcome.ok());
+    const auto door = std::find_if(outcome->kinds.begin(),
+        outcome->kinds.end(),
+        [](const KindOfPanel& kind) { return kind.plan == QLatin1String("door"); });
+    ASSERT_NE(door, outcome->kinds.end());
+    EXPECT_EQ(door->children, 2U);
+    EXPECT_TRUE(door->outcome.droppedWishes.empty());
 }
 
 TEST(Kinds, StopWhenAskedTo)

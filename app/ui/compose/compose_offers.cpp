@@ -6,8 +6,7 @@
 
 namespace wainscot::ui {
 
-void ComposePlace::offer(
-    const QString& heading, const QString& sentence, std::vector<Offer> offers)
+void ComposePlace::offer(const QString& heading, const QString& sentence, std::vector<Offer> offers)
 {
     const Display* display = m_session.display();
     const SizeMm size = display != nullptr ? display->panelSize : Display().panelSize;
@@ -81,8 +80,7 @@ void ComposePlace::showKinds(const std::vector<KindOfPanel>& kinds)
         const QString panels = counted(kind.outcome.panels, tr("1 panel"), tr("%1 panels"));
         offers.push_back({kind.name,
             tr("%1, words of %2")
-                .arg(panels,
-                    counted(int(kind.children), tr("1 child"), tr("%1 children"))),
+                .arg(panels, counted(int(kind.children), tr("1 child"), tr("%1 children"))),
             [this, list = kind.list] {
                 return panelPicture(list, kOfferWidthPx, devicePixelRatioF(), m_shelf);
             },
@@ -102,7 +100,8 @@ void ComposePlace::chooseColours(bool ofPiece)
     std::vector<Offer> offers;
     for (const Palette& palette : palettes()) {
         const QString own = ofPiece ? piece->palette : display->palette;
-        const bool isNow = own == palette.name || (own.isEmpty() && display->palette == palette.name);
+        const bool isNow =
+            own == palette.name || (own.isEmpty() && display->palette == palette.name);
         offers.push_back(offerOf(
             palette.name,
             isNow,
@@ -126,7 +125,8 @@ void ComposePlace::chooseLetters(bool ofPiece)
     std::vector<Offer> offers;
     for (const Pairing& pairing : pairings()) {
         const QString own = ofPiece ? piece->pairing : display->pairing;
-        const bool isNow = own == pairing.name || (own.isEmpty() && display->pairing == pairing.name);
+        const bool isNow =
+            own == pairing.name || (own.isEmpty() && display->pairing == pairing.name);
         Offer one = offerOf(
             pairing.name,
             isNow,
