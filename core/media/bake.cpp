@@ -3,7 +3,7 @@
 #include "core/media/colour.h"
 #include "core/media/jpeg_writer.h"
 #include "core/media/orientation.h"
-#include "core/media/render.h"
+#include "core/media/treat.h"
 
 namespace wainscot {
 
@@ -11,8 +11,8 @@ namespace {
 
 struct Plan {
     OpenedPicture picture;
-    SizePx upright;
-    RectPx part; // upright
+    SizePx whole; // upright and treated
+    RectPx part; // of it
 };
 
 Result<Plan> planFor(const PictureRecipe& recipe, SizePx asked)
@@ -21,18 +21,14 @@ Result<Plan> planFor(const PictureRecipe& recipe, SizePx asked)
     if (asked.isEmpty() || visible.width <= 0 || visible.height <= 0)
         return about(
             recipe.path, {ErrorCode::WrongUse, {}, QStringLiteral("was asked for no size")});
-    // Better no picture than one that shows what its recipe covers.
-    if (!recipe.treatment.isNothing()) {
-        return about(
-            recipe.path, {ErrorCode::Refused, {}, QStringLiteral("cannot be treated so yet")});
-    }
     auto picture = openPicture(recipe.path);
     if (!picture)
         return picture.error();
     Plan plan;
     plan.picture = *std::move(picture);
-    plan.upright = Turning(recipe.orientation).upright(plan.picture.header.stored);
-    plan.part = visiblePixels(visible, plan.upright);
+    const SizePx upright = Turning(recipe.orientation).upright(plan.picture.header.stored);
+    plan.whole = treatedSize(recipe, upright);
+    plan.part = visiblePixels(visible, plan.whole);
     return plan;
 }
 
@@ -41,11 +37,11 @@ std::optional<QByteArray> passedThrough(
     const Plan& plan, const PictureRecipe& recipe, SizePx largest)
 {
     const auto& jpeg = plan.picture.header.jpeg;
-    if (!jpeg || !jpeg->ordinary || recipe.orientation != 1)
+    if (!jpeg || !jpeg->ordinary || recipe.orientation != 1 || !recipe.treatment.isNothing())
         return std::nullopt;
     if (jpeg->components != 1 && jpeg->components != 3)
         return std::nullopt;
-    const SizePx whole = plan.upright;
+    const SizePx whole = plan.whole;
     const bool cropped = plan.part.width != whole.width || plan.part.height != whole.height;
     if (cropped || whole.width > largest.width || whole.height > largest.height)
         return std::nullopt;
@@ -73,17 +69,16 @@ Result<BakedJpeg> bakeJpeg(const PictureRecipe& recipe, SizePx largest)
     BakedJpeg baked;
     if (const auto bytes = passedThrough(*plan, recipe, largest)) {
         baked.bytes = *bytes;
-        baked.size = plan->upright;
+        baked.size = plan->whole;
         baked.components = plan->picture.header.jpeg->components;
         baked.passedThrough = true;
         return baked;
     }
-    RenderRequest request;
-    request.orientation = recipe.orientation;
+    TreatRequest request;
     request.part = plan->part;
     request.size = fitted({plan->part.width, plan->part.height}, largest);
     request.yCbCr = true;
-    const auto rows = render(plan->picture, request);
+    const auto rows = renderTreated(plan->picture, recipe, request);
     if (!rows)
         return about(recipe.path, rows.error());
     JpegStyle style;
@@ -102,11 +97,10 @@ Result<QImage> bakeImage(const PictureRecipe& recipe, SizePx target)
     const auto plan = planFor(recipe, target);
     if (!plan)
         return plan.error();
-    RenderRequest request;
-    request.orientation = recipe.orientation;
+    TreatRequest request;
     request.part = plan->part;
     request.size = covering({plan->part.width, plan->part.height}, target);
-    const auto rows = render(plan->picture, request);
+    const auto rows = renderTreated(plan->picture, recipe, request);
     if (!rows)
         return about(recipe.path, rows.error());
     auto image = toImage(**rows);

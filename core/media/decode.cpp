@@ -1,7 +1,7 @@
 #include "core/media/decode.h"
 
 #include "core/media/orientation.h"
-#include "core/media/render.h"
+#include "core/media/treat.h"
 
 namespace wainscot {
 
@@ -14,11 +14,11 @@ Result<QImage> decodeUpright(const PictureRecipe& recipe, SizePx within)
     if (!picture)
         return picture.error();
     const SizePx upright = Turning(recipe.orientation).upright(picture->header.stored);
-    RenderRequest request;
-    request.orientation = recipe.orientation;
-    request.part = {0, 0, upright.width, upright.height};
-    request.size = fitted(upright, within);
-    auto rows = render(*picture, request);
+    const SizePx whole = treatedSize(recipe, upright);
+    TreatRequest request;
+    request.part = {0, 0, whole.width, whole.height};
+    request.size = fitted(whole, within);
+    auto rows = renderTreated(*picture, recipe, request);
     if (!rows)
         return about(recipe.path, rows.error());
     auto image = toImage(**rows);

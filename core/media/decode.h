@@ -7,7 +7,7 @@
 
 namespace wainscot {
 
-// The whole upright picture, shrunk to fit `within` and never enlarged. Transparent parts come out
+// The whole treated picture, shrunk to fit `within` and never enlarged. Transparent parts come out
 // on white. Format_RGB32 or Format_Grayscale8; no text or other metadata of the file survives.
 // `recipe.visible` is not looked at.
 // Errors: CannotRead, Damaged, Refused (more than kMostPixels)

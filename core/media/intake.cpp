@@ -71,7 +71,8 @@ Result<SmallLook> makeProxiesOrLook(const QString& path,
         // A full disk is no reason to refuse the picture.
         if (!made && made.error().code != ErrorCode::CannotWrite)
             return made.error();
-        const QImage thumbnail = proxies->cached(facts.sha256, ProxySize::Thumbnail);
+        const QImage thumbnail =
+            proxies->cached(facts.sha256, wholePicture(path, facts), ProxySize::Thumbnail);
         if (made && !made->wasThere && !thumbnail.isNull())
             return SmallLook{lookOf(thumbnail), made->damaged};
     }

@@ -3,9 +3,10 @@
 #include "core/media/jpeg_segments.h"
 #include "core/media/jpeg_writer.h"
 #include "core/media/orientation.h"
-#include "core/media/render.h"
 #include "core/media/resample.h"
+#include "core/media/treat.h"
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -45,6 +46,21 @@ bool isWhole(const QString& path)
         && file.read(2) == QByteArrayLiteral("\xff\xd9");
 }
 
+// How a picture is turned and treated, for the names of its copies.
+QString variantOf(const PictureRecipe& whole)
+{
+    const QString turned = QString::number(whole.orientation);
+    if (whole.treatment.isNothing())
+        return turned;
+    const QString treated = QStringLiteral("%1 %2x%3")
+                                .arg(textOf(whole.treatment))
+                                .arg(whole.size.width)
+                                .arg(whole.size.height);
+    const QByteArray hash =
+        QCryptographicHash::hash(treated.toUtf8(), QCryptographicHash::Sha256).first(12);
+    return turned + QLatin1Char('.') + QString::fromLatin1(hash.toHex());
+}
+
 } // namespace
 
 int longestSidePx(ProxySize size)
@@ -57,16 +73,16 @@ Proxies::Proxies(QString folder)
 {
 }
 
-QString Proxies::pathOf(const QString& sha256, ProxySize size) const
+QString Proxies::pathOf(const QString& sha256, const PictureRecipe& whole, ProxySize size) const
 {
-    return QStringLiteral("%1/%2/%3-%4.jpg")
-        .arg(m_folder, sha256.left(2), sha256)
+    return QStringLiteral("%1/%2/%3-%4-%5.jpg")
+        .arg(m_folder, sha256.left(2), sha256, variantOf(whole))
         .arg(longestSidePx(size));
 }
 
-QImage Proxies::cached(const QString& sha256, ProxySize size) const
+QImage Proxies::cached(const QString& sha256, const PictureRecipe& whole, ProxySize size) const
 {
-    QFile file(pathOf(sha256, size));
+    QFile file(pathOf(sha256, whole, size));
     if (!file.open(QIODevice::ReadOnly))
         return {};
     const QByteArray bytes = file.readAll();
@@ -74,8 +90,8 @@ QImage Proxies::cached(const QString& sha256, ProxySize size) const
     if (!header || !header->hasScan || header->size.isEmpty()
         || std::max(header->size.width, header->size.height) > longestSidePx(size))
         return {};
-    const SizePx whole = header->size;
-    auto rows = openJpegRows(bytes, {{0, 0, whole.width, whole.height}, whole, false});
+    const SizePx pixels = header->size;
+    auto rows = openJpegRows(bytes, {{0, 0, pixels.width, pixels.height}, pixels, false});
     if (!rows)
         return {};
     const auto image = toImage(**rows);
@@ -85,21 +101,18 @@ QImage Proxies::cached(const QString& sha256, ProxySize size) const
 Result<QImage> Proxies::picture(
     const QString& sha256, const PictureRecipe& whole, ProxySize size) const
 {
-    // The copies at hand show the original as it is.
-    if (!whole.treatment.isNothing())
-        return makeLocked(sha256, whole).error();
-    if (QImage image = cached(sha256, size); !image.isNull())
+    if (QImage image = cached(sha256, whole, size); !image.isNull())
         return image;
     const auto at = static_cast<std::size_t>(qHash(sha256)) % m_locks.size();
     const std::lock_guard guard(m_locks[at]);
-    if (QImage image = cached(sha256, size); !image.isNull())
+    if (QImage image = cached(sha256, whole, size); !image.isNull())
         return image; // another worker was faster
     if (const auto made = makeLocked(sha256, whole); !made)
         return made.error();
-    QImage image = cached(sha256, size);
+    QImage image = cached(sha256, whole, size);
     if (image.isNull()) {
         return Error{ErrorCode::CannotWrite,
-            QFileInfo(pathOf(sha256, size)).fileName(),
+            QFileInfo(pathOf(sha256, whole, size)).fileName(),
             QStringLiteral("cannot be read back")};
     }
     return image;
@@ -109,27 +122,24 @@ Result<Proxies::Made> Proxies::make(const QString& sha256, const PictureRecipe& 
 {
     const auto at = static_cast<std::size_t>(qHash(sha256)) % m_locks.size();
     const std::lock_guard guard(m_locks[at]);
-    if (isWhole(pathOf(sha256, ProxySize::Thumbnail)) && isWhole(pathOf(sha256, ProxySize::Screen)))
+    if (isWhole(pathOf(sha256, whole, ProxySize::Thumbnail))
+        && isWhole(pathOf(sha256, whole, ProxySize::Screen)))
         return Made{false, true};
     return makeLocked(sha256, whole);
 }
 
 Result<Proxies::Made> Proxies::makeLocked(const QString& sha256, const PictureRecipe& whole) const
 {
-    if (!whole.treatment.isNothing()) {
-        return about(
-            whole.path, {ErrorCode::Refused, {}, QStringLiteral("cannot be treated so yet")});
-    }
     const auto picture = openPicture(whole.path);
     if (!picture)
         return picture.error();
     const SizePx upright = Turning(whole.orientation).upright(picture->header.stored);
-    RenderRequest request;
-    request.orientation = whole.orientation;
-    request.part = {0, 0, upright.width, upright.height};
-    request.size = fitted(upright, boxOf(ProxySize::Screen));
+    const SizePx treated = treatedSize(whole, upright);
+    TreatRequest request;
+    request.part = {0, 0, treated.width, treated.height};
+    request.size = fitted(treated, boxOf(ProxySize::Screen));
     request.yCbCr = true;
-    auto rows = render(*picture, request);
+    auto rows = renderTreated(*picture, whole, request);
     if (!rows)
         return about(whole.path, rows.error());
     auto pixels = takeAll(**rows);
@@ -140,22 +150,33 @@ Result<Proxies::Made> Proxies::makeLocked(const QString& sha256, const PictureRe
     rows->reset(); // what the decoder held is free before anything is written
 
     const auto screen = writeJpeg(*rowsOf(*pixels, request.size, kind), kScreenStyle);
-    const SizePx small = fitted(upright, boxOf(ProxySize::Thumbnail));
+    const SizePx small = fitted(treated, boxOf(ProxySize::Thumbnail));
     const auto thumbnail = writeJpeg(
         *resampled(rowsOf(*std::move(pixels), request.size, kind), small), kThumbnailStyle);
     if (!screen || !thumbnail)
         return about(whole.path, screen ? thumbnail.error() : screen.error());
-    if (const auto saved = save(pathOf(sha256, ProxySize::Screen), *screen); !saved)
+    if (const auto saved = save(pathOf(sha256, whole, ProxySize::Screen), *screen); !saved)
         return saved.error();
-    if (const auto saved = save(pathOf(sha256, ProxySize::Thumbnail), *thumbnail); !saved)
+    if (const auto saved = save(pathOf(sha256, whole, ProxySize::Thumbnail), *thumbnail); !saved)
         return saved.error();
+    if (!whole.treatment.covered.empty())
+        removeAll(sha256, variantOf(whole));
     return made;
 }
 
 void Proxies::forget(const QString& sha256) const
 {
-    for (const ProxySize size : {ProxySize::Thumbnail, ProxySize::Screen})
-        QFile::remove(pathOf(sha256, size));
+    removeAll(sha256, {});
+}
+
+void Proxies::removeAll(const QString& sha256, const QString& exceptVariant) const
+{
+    QDir folder(QStringLiteral("%1/%2").arg(m_folder, sha256.left(2)));
+    const QString kept = QStringLiteral("%1-%2-").arg(sha256, exceptVariant);
+    for (const QString& name : folder.entryList({sha256 + QStringLiteral("-*")}, QDir::Files)) {
+        if (exceptVariant.isEmpty() || !name.startsWith(kept))
+            folder.remove(name);
+    }
 }
 
 } // namespace wainscot

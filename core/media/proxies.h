@@ -1,4 +1,5 @@
-// Small upright copies of originals for the screen, made once and kept in a cache folder.
+// Small upright and treated copies of originals for the screen, made once and kept in a cache
+// folder.
 #pragma once
 
 #include "core/base/result.h"
@@ -39,14 +40,19 @@ public:
     Result<Made> make(const QString& sha256, const PictureRecipe& whole) const;
 
     // Only what is in the cache, at the cost of decoding a small JPEG; null when it is not there.
-    [[nodiscard]] QImage cached(const QString& sha256, ProxySize size) const;
-    [[nodiscard]] QString pathOf(const QString& sha256, ProxySize size) const;
+    // Turned or treated otherwise it is another picture: a copy made before is never shown for it.
+    [[nodiscard]] QImage cached(
+        const QString& sha256, const PictureRecipe& whole, ProxySize size) const;
+    [[nodiscard]] QString pathOf(
+        const QString& sha256, const PictureRecipe& whole, ProxySize size) const;
 
-    // Removes both files, as erasing a picture from a book needs.
+    // Removes every copy, as erasing a picture from a book needs. Making a copy that covers a
+    // region removes those that were made without.
     void forget(const QString& sha256) const;
 
 private:
     Result<Made> makeLocked(const QString& sha256, const PictureRecipe& whole) const;
+    void removeAll(const QString& sha256, const QString& exceptVariant) const; // "" = no exception
 
     QString m_folder;
     // Two workers never make the same picture at once; different pictures rarely wait.

@@ -24,7 +24,7 @@ qint64 bytesHeld(const PictureHeader& header, const RenderRequest& request)
 {
     const qint64 stored = qint64(header.stored.width) * header.stored.height;
     const qint64 result = qint64(request.size.width) * request.size.height;
-    qint64 bytes = request.orientation > 2 ? result * 6 : 0;
+    qint64 bytes = request.heldBesides + (request.orientation > 2 ? result * 6 : 0);
     if (header.jpeg)
         bytes += header.jpeg->progressive ? stored * 3 : 0;
     else if (header.format != QLatin1String("png"))

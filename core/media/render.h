@@ -1,4 +1,4 @@
-// The one way from a picture file to upright sRGB rows; decoding, proxies and baking all take it.
+// The one way from a picture file to upright sRGB rows, before any treatment (treat.h).
 #pragma once
 
 #include "core/media/bake.h"
@@ -29,6 +29,7 @@ struct RenderRequest {
     RectPx part; // upright
     SizePx size; // upright, of the result; no larger than `part`
     bool yCbCr = false; // rows may come in JPEG's own colour space
+    qint64 heldBesides = 0; // bytes that whoever takes the rows will hold of them
 };
 
 // No pixel outside the part is in the rows. Large pictures that must be decoded whole wait for one

@@ -83,6 +83,60 @@ double length(PointFraction a, PointFraction b, SizePx upright)
     return std::hypot((b.x - a.x) * upright.width, (b.y - a.y) * upright.height);
 }
 
+using Vector = std::array<double, 3>;
+
+Vector cross(const Vector& a, const Vector& b)
+{
+    return {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+}
+
+double dot(const Vector& a, const Vector& b)
+{
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+// Width through height of the page between the corners, as Zhang and He work it out from two
+// vanishing points; their points 1 to 4 go line by line. Nothing where no camera sees it so.
+// Sides that are parallel in the picture do not tell the focal length; then a usual one is taken.
+std::optional<double> shapeOf(const Corners& corners, SizePx upright)
+{
+    constexpr double kLeastFocus = 0.25; // of the picture's diagonal: wider than any lens
+    constexpr double kMostFocus = 8;
+    constexpr double kFarthest = 15; // diagonals: sides that meet beyond are as good as parallel
+    constexpr double kUsualFocus = 0.6; // a phone's main camera; common practice, no source
+    constexpr double kMostStretch = 2; // against the sides as they show
+    const auto point = [&](std::size_t i) { // from the middle of the picture
+        return Vector{
+            (corners.at(i).x - 0.5) * upright.width, (corners.at(i).y - 0.5) * upright.height, 1};
+    };
+    const Vector m1 = point(0);
+    const Vector m2 = point(1);
+    const Vector m3 = point(3);
+    const Vector m4 = point(2);
+    const double k2 = dot(cross(m1, m4), m3) / dot(cross(m2, m4), m3);
+    const double k3 = dot(cross(m1, m4), m2) / dot(cross(m3, m4), m2);
+    const Vector across{k2 * m2[0] - m1[0], k2 * m2[1] - m1[1], k2 - 1};
+    const Vector down{k3 * m3[0] - m1[0], k3 * m3[1] - m1[1], k3 - 1};
+    const double diagonal = std::hypot(upright.width, upright.height);
+    const double sides = std::sqrt(
+        (across[0] * across[0] + across[1] * across[1]) / (down[0] * down[0] + down[1] * down[1]));
+    const double told = -(across[0] * down[0] + across[1] * down[1]) / (across[2] * down[2]);
+    double focus = std::sqrt(told) / diagonal;
+    const auto meets = [diagonal](const Vector& n) {
+        return std::hypot(n[0], n[1]) < std::abs(n[2]) * kFarthest * diagonal;
+    };
+    if (!meets(across) || !meets(down) || !(focus >= kLeastFocus && focus <= kMostFocus))
+        focus = kUsualFocus;
+    const double focusSquared = focus * focus * diagonal * diagonal;
+    const auto squared = [focusSquared](const Vector& n) {
+        return (n[0] * n[0] + n[1] * n[1]) / focusSquared + n[2] * n[2];
+    };
+    const double shape = std::sqrt(squared(across) / squared(down));
+    if (!(shape <= sides * kMostStretch && shape >= sides / kMostStretch))
+        return std::nullopt;
+    return shape;
+}
+
 } // namespace
 
 bool canStraighten(const Corners& corners, SizePx upright)
@@ -94,6 +148,8 @@ bool canStraighten(const Corners& corners, SizePx upright)
         const PointFraction& a = corners.at(i);
         const PointFraction& b = corners.at((i + 1) % 4);
         const PointFraction& c = corners.at((i + 2) % 4);
+        if (!(a.x >= 0 && a.x <= 1 && a.y >= 0 && a.y <= 1))
+            return false;
         // Clockwise with y downwards: every turn is to the right.
         const double turn = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
         if (turn < 1e-4 || length(a, b, upright) < least)
@@ -104,10 +160,13 @@ bool canStraighten(const Corners& corners, SizePx upright)
 
 SizePx straightenedSize(const Corners& corners, SizePx upright)
 {
-    const double width =
+    double width =
         std::max(length(corners[0], corners[1], upright), length(corners[3], corners[2], upright));
-    const double height =
+    double height =
         std::max(length(corners[0], corners[3], upright), length(corners[1], corners[2], upright));
+    const double shape = shapeOf(corners, upright).value_or(width / height);
+    width = std::max(width, height * shape);
+    height = std::max(height, width / shape);
     return {std::max(1, int(std::lround(width))), std::max(1, int(std::lround(height)))};
 }
 

@@ -46,11 +46,16 @@ struct Treatment {
     friend bool operator==(const Treatment&, const Treatment&) = default;
 };
 
-// Whether four corners go round a region that can be straightened: clockwise, no dent, and no side
-// shorter than a twentieth of the picture.
+// Whether four corners go round a region that can be straightened: inside the picture, clockwise,
+// no dent, and no side shorter than a twentieth of the picture.
 [[nodiscard]] bool canStraighten(const Corners& corners, SizePx upright);
 
-// The size of the page between the corners: its longer sides, in pixels of the upright picture.
+// The size of the page between the corners, in pixels of the upright picture. Its shape is that of
+// the page itself, seen by a camera with square pixels whose axis went through the middle of the
+// picture (Zhang and He, Whiteboard Scanning and Image Enhancement, Microsoft Research
+// MSR-TR-2003-39, section 3; formulas from memory, checked by projecting pages of known shape).
+// Where sides are parallel in the picture a usual focal length is assumed, 0.6 of the diagonal. No
+// side comes out shorter than the longer one of the two that show it.
 [[nodiscard]] SizePx straightenedSize(const Corners& corners, SizePx upright);
 
 // Turned a quarter clockwise with its picture.

@@ -134,7 +134,9 @@ TEST_F(BadFile, ThatIsATruncatedJpegIsTakenWithANote)
         // The one decode that makes the proxies notices it too.
         const Proxies proxies(path("cache"));
         EXPECT_EQ(inspectPicture(path("cut.jpg"), &proxies)->notes, facts->notes);
-        EXPECT_FALSE(proxies.cached(facts->sha256, ProxySize::Screen).isNull());
+        EXPECT_FALSE(
+            proxies.cached(facts->sha256, wholePicture(path("cut.jpg"), *facts), ProxySize::Screen)
+                .isNull());
     }
     expectRefused("head.jpg", whole.left(300), ErrorCode::Damaged, "breaks off");
 }

@@ -91,7 +91,8 @@ TEST_F(Bake, LeavesNothingToldInThumbnailsAndProxies)
     const Proxies proxies(path("cache"));
     ASSERT_TRUE(proxies.make(QStringLiteral("ab12"), recipe).ok());
     for (const ProxySize size : {ProxySize::Thumbnail, ProxySize::Screen}) {
-        const QByteArray bytes = test::readFile(proxies.pathOf(QStringLiteral("ab12"), size));
+        const QByteArray bytes =
+            test::readFile(proxies.pathOf(QStringLiteral("ab12"), recipe, size));
         EXPECT_FALSE(bytes.isEmpty());
         EXPECT_FALSE(bytes.contains(kSecret));
     }

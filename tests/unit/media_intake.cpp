@@ -194,8 +194,9 @@ TEST_F(Intake, GivesTheSameWithOneWorkerAndWithTwo)
         EXPECT_EQ(one.files[i].says, two.files[i].says);
         EXPECT_EQ(one.files[i].facts.sha256, two.files[i].facts.sha256);
         const QString& sha256 = one.files[i].facts.sha256;
-        EXPECT_EQ(test::readFile(first.pathOf(sha256, ProxySize::Screen)),
-            test::readFile(second.pathOf(sha256, ProxySize::Screen)));
+        const PictureRecipe whole = wholePicture({}, one.files[i].facts);
+        EXPECT_EQ(test::readFile(first.pathOf(sha256, whole, ProxySize::Screen)),
+            test::readFile(second.pathOf(sha256, whole, ProxySize::Screen)));
     }
 }
 
@@ -233,28 +234,28 @@ TEST_F(Intake, MakesAndRemakesThumbnailsAndProxies)
     ASSERT_TRUE(facts.ok());
     const PictureRecipe whole = wholePicture(file, *facts);
     const QString& sha256 = facts->sha256;
-    EXPECT_EQ(proxies.cached(sha256, ProxySize::Thumbnail).size(), QSize(240, 320));
-    EXPECT_EQ(proxies.cached(sha256, ProxySize::Screen).size(), QSize(1200, 1600));
+    EXPECT_EQ(proxies.cached(sha256, whole, ProxySize::Thumbnail).size(), QSize(240, 320));
+    EXPECT_EQ(proxies.cached(sha256, whole, ProxySize::Screen).size(), QSize(1200, 1600));
     EXPECT_TRUE(proxies.make(sha256, whole)->wasThere);
 
-    const QString thumbnail = proxies.pathOf(sha256, ProxySize::Thumbnail);
+    const QString thumbnail = proxies.pathOf(sha256, whole, ProxySize::Thumbnail);
     const QByteArray good = test::readFile(thumbnail);
     QByteArray changed = good;
     changed.replace(changed.size() / 2, 60, QByteArray(60, '\xd9'));
     for (const QByteArray& bad :
         {QByteArray(), QByteArray("junk"), good.left(good.size() / 2), changed}) {
         test::writeFile(thumbnail, bad);
-        EXPECT_TRUE(proxies.cached(sha256, ProxySize::Thumbnail).isNull());
+        EXPECT_TRUE(proxies.cached(sha256, whole, ProxySize::Thumbnail).isNull());
         EXPECT_EQ(proxies.picture(sha256, whole, ProxySize::Thumbnail)->size(), QSize(240, 320));
         EXPECT_EQ(test::readFile(thumbnail), good);
     }
     const QImage exact = photo.transformed(QTransform().rotate(90))
                              .scaled(240, 320, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
-    EXPECT_LT(test::meanDifference(proxies.cached(sha256, ProxySize::Thumbnail), exact), 8);
+    EXPECT_LT(test::meanDifference(proxies.cached(sha256, whole, ProxySize::Thumbnail), exact), 8);
 
     proxies.forget(sha256);
-    EXPECT_TRUE(proxies.cached(sha256, ProxySize::Screen).isNull());
-    EXPECT_TRUE(proxies.cached(sha256, ProxySize::Thumbnail).isNull());
+    EXPECT_TRUE(proxies.cached(sha256, whole, ProxySize::Screen).isNull());
+    EXPECT_TRUE(proxies.cached(sha256, whole, ProxySize::Thumbnail).isNull());
 }
 
 } // namespace
