@@ -49,6 +49,7 @@ struct Command {
 [[nodiscard]] std::vector<Command> checkCommands();
 [[nodiscard]] std::vector<Command> exportCommands();
 [[nodiscard]] std::vector<Command> templateCommands();
+[[nodiscard]] std::vector<Command> packCommands();
 [[nodiscard]] std::vector<Command> laterCommands();
 
 } // namespace wainscot::cli

@@ -15,6 +15,7 @@ const std::vector<Command>& commands()
                  checkCommands(),
                  exportCommands(),
                  templateCommands(),
+                 packCommands(),
                  laterCommands()})
             table.insert(table.end(), part.begin(), part.end());
         return table;

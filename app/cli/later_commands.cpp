@@ -24,8 +24,6 @@ constexpr std::array kKeep{
     OptionSpec{"pdf", "OUT.pdf", "file to write", true},
 };
 constexpr std::array kErase{OptionSpec{"child", "NAME", "who is to be forgotten", true}};
-constexpr std::array kPack{OptionSpec{"to", "FILE", "file to write", true}};
-constexpr std::array kUnpack{OptionSpec{"to", "BOOK", "folder to make", true}};
 
 template <const char* Name> Result<Answer> notYet(const Arguments&, const JobRun&)
 {
@@ -39,8 +37,6 @@ constexpr char kListenName[] = "listen";
 constexpr char kHangName[] = "hang";
 constexpr char kKeepName[] = "keep";
 constexpr char kEraseName[] = "erase";
-constexpr char kPackName[] = "pack";
-constexpr char kUnpackName[] = "unpack";
 
 } // namespace
 
@@ -72,18 +68,6 @@ std::vector<Command> laterCommands()
             kErase,
             book,
             notYet<kEraseName>},
-        {kPackName,
-            "BOOK --to FILE",
-            "Makes one file of a book (not there yet).",
-            kPack,
-            book,
-            notYet<kPackName>},
-        {kUnpackName,
-            "FILE --to BOOK",
-            "Makes a book of a packed file (not there yet).",
-            kUnpack,
-            {QStringLiteral("FILE")},
-            notYet<kUnpackName>},
     };
 }
 

@@ -236,6 +236,11 @@ Result<VerifyReport> BookStore::verify(const std::function<bool(int, int)>& prog
     return verifyBook(*m_open->database, m_open->book, m_open->originals, progress);
 }
 
+Result<> BookStore::copyDatabaseTo(const QString& file)
+{
+    return m_open->database->run(QStringLiteral("VACUUM INTO ?"), {file});
+}
+
 Result<> BookStore::limitSize(qint64 bytes)
 {
     const auto pageSize = m_open->database->one(QStringLiteral("PRAGMA page_size"));

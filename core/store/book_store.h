@@ -55,6 +55,10 @@ public:
     // the check by answering false (Cancelled).
     Result<VerifyReport> verify(const std::function<bool(int, int)>& progress = {});
 
+    // The database as it is now in a file of its own, which must not be there; nothing that was
+    // deleted is in it. CannotWrite.
+    Result<> copyDatabaseTo(const QString& file);
+
     // The database may not grow beyond this, as if the disk were full (SQLite's max_page_count).
     // Less than it takes now means: not at all.
     Result<> limitSize(qint64 bytes);

@@ -141,5 +141,24 @@ TEST(Window, FitsASmallScreen)
     EXPECT_EQ(at.window().size(), QSize(1024, 600));
 }
 
+TEST(Window, CarriesABookAwayAndOpensItElsewhere)
+{
+    WindowAtWork at;
+    at.propose();
+    const Book before = at.book();
+    const QString file = at.file(QStringLiteral("carried.zip"));
+    at.window().packBook(file);
+    at.settle();
+    ASSERT_TRUE(QFile::exists(file));
+    at.window().unpackBook(file, at.file(QStringLiteral("elsewhere")));
+    at.settle();
+    EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere")));
+    EXPECT_EQ(at.book().pieces.size(), before.pieces.size());
+    EXPECT_EQ(at.book().quotes.size(), before.quotes.size());
+    at.window().unpackBook(file, at.file(QStringLiteral("elsewhere")));
+    at.settle();
+    EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere"))) << "refused, still open";
+}
+
 } // namespace
 } // namespace wainscot::ui

@@ -30,6 +30,8 @@ public:
     void gatherWords(const QString& file, const QString& experience);
     void gatherPhotos(const QString& folder, const QString& experience);
     void exportPdf(const QString& file);
+    void packBook(const QString& file);
+    void unpackBook(const QString& file, const QString& folder); // and opens it
     // Every panel of the display on a page of its own; false with a sentence in the sill.
     bool printTo(QPrinter& printer);
 
@@ -55,6 +57,7 @@ private:
     void moveRegion(int step);
     void chooseExperience();
 
+    [[nodiscard]] static QString documents(); // where files are looked for first
     void askBegin();
     void askOpen();
     void askSample();
@@ -62,6 +65,8 @@ private:
     void askWords();
     void askPhotos();
     void askExport();
+    void askPack();
+    void askUnpack();
     void askPrint();
     [[nodiscard]] QString askExperience();
     void takeGathered(Result<GatherOutcome> result, const QString& what);

@@ -20,11 +20,6 @@ namespace wainscot::ui {
 
 namespace {
 
-QString documents()
-{
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-}
-
 // Pictures for the printer: baked from the original at the size they are printed.
 class PrintedPictures final : public PictureProvider {
 public:
@@ -74,6 +69,11 @@ void MainWindow::beginBook(const QString& folder, const QString& title)
         m_sill->announce(sentenceFor(made.error()));
     else
         openBook(folder);
+}
+
+QString MainWindow::documents()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
 
 void MainWindow::askOpen()

@@ -33,6 +33,10 @@ void MainWindow::makeBookMenu(QMenu& menu)
     print->setShortcut(Qt::CTRL | Qt::Key_P);
     m_needPanel << pdf << print;
     menu.addSeparator();
+    m_needBook << menu.addAction(
+        tr("Pack the whole book to carry..."), this, [this] { askPack(); });
+    menu.addAction(tr("Unpack a book..."), this, [this] { askUnpack(); });
+    menu.addSeparator();
     menu.addAction(tr("Close"), this, &QWidget::close)->setShortcut(Qt::CTRL | Qt::Key_Q);
 }
 

@@ -1,0 +1,65 @@
+// pack, unpack: a book as one file.
+#include "app/cli/command.h"
+#include "app/jobs/pack_job.h"
+
+#include <array>
+
+namespace wainscot::cli {
+
+namespace {
+
+constexpr std::array kPack{OptionSpec{"to", "FILE", "file to write", true}};
+constexpr std::array kUnpack{OptionSpec{"to", "BOOK", "folder to make", true}};
+
+Answer answerFor(const PackReport& report, const QString& key, const QString& made)
+{
+    Answer answer;
+    answer.json = {{key, made},
+        {QStringLiteral("pictures"), report.pictures},
+        {QStringLiteral("bytes"), double(report.bytes)}};
+    answer.lines.append(QStringLiteral("%1 holds the book and %2 pictures, each compared with its "
+                                       "checksum.")
+                            .arg(made)
+                            .arg(report.pictures));
+    return answer;
+}
+
+Result<Answer> runPack(const Arguments& arguments, const JobRun& run)
+{
+    const PackJob job{arguments.positional(0), arguments.value("to")};
+    const auto packed = job.run(run);
+    if (!packed)
+        return packed.error();
+    return answerFor(*packed, QStringLiteral("file"), job.file);
+}
+
+Result<Answer> runUnpack(const Arguments& arguments, const JobRun& run)
+{
+    const UnpackJob job{arguments.positional(0), arguments.value("to")};
+    const auto unpacked = job.run(run);
+    if (!unpacked)
+        return unpacked.error();
+    return answerFor(*unpacked, QStringLiteral("book"), job.folder);
+}
+
+} // namespace
+
+std::vector<Command> packCommands()
+{
+    return {
+        {"pack",
+            "BOOK --to FILE",
+            "Makes one file of a book, to carry or to put away.",
+            kPack,
+            {QStringLiteral("BOOK")},
+            runPack},
+        {"unpack",
+            "FILE --to BOOK",
+            "Makes a book of a packed file.",
+            kUnpack,
+            {QStringLiteral("FILE")},
+            runUnpack},
+    };
+}
+
+} // namespace wainscot::cli

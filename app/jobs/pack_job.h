@@ -1,0 +1,21 @@
+// A book as one file to carry, and back.
+#pragma once
+
+#include "app/jobs/job_run.h"
+#include "core/store/pack.h"
+
+namespace wainscot {
+
+struct PackJob {
+    QString folder; // of the book
+    QString file; // to write
+    Result<PackReport> run(const JobRun& run) const;
+};
+
+struct UnpackJob {
+    QString file;
+    QString folder; // to make; must not exist or be empty
+    Result<PackReport> run(const JobRun& run) const;
+};
+
+} // namespace wainscot
