@@ -50,6 +50,7 @@ struct Command {
 [[nodiscard]] std::vector<Command> exportCommands();
 [[nodiscard]] std::vector<Command> templateCommands();
 [[nodiscard]] std::vector<Command> packCommands();
+[[nodiscard]] std::vector<Command> eraseCommands();
 [[nodiscard]] std::vector<Command> laterCommands();
 
 } // namespace wainscot::cli

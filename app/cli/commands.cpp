@@ -16,6 +16,7 @@ const std::vector<Command>& commands()
                  exportCommands(),
                  templateCommands(),
                  packCommands(),
+                 eraseCommands(),
                  laterCommands()})
             table.insert(table.end(), part.begin(), part.end());
         return table;

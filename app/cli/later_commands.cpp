@@ -23,7 +23,6 @@ constexpr std::array kKeep{
     OptionSpec{"to", "DATE", "last day", true},
     OptionSpec{"pdf", "OUT.pdf", "file to write", true},
 };
-constexpr std::array kErase{OptionSpec{"child", "NAME", "who is to be forgotten", true}};
 
 template <const char* Name> Result<Answer> notYet(const Arguments&, const JobRun&)
 {
@@ -36,7 +35,6 @@ template <const char* Name> Result<Answer> notYet(const Arguments&, const JobRun
 constexpr char kListenName[] = "listen";
 constexpr char kHangName[] = "hang";
 constexpr char kKeepName[] = "keep";
-constexpr char kEraseName[] = "erase";
 
 } // namespace
 
@@ -62,12 +60,6 @@ std::vector<Command> laterCommands()
             kKeep,
             book,
             notYet<kKeepName>},
-        {kEraseName,
-            "BOOK --child NAME",
-            "Forgets a child (not there yet).",
-            kErase,
-            book,
-            notYet<kEraseName>},
     };
 }
 

@@ -1,6 +1,7 @@
 #include "core/store/book_store.h"
 
 #include "core/store/book_reader.h"
+#include "core/store/book_store_open.h"
 #include "core/store/database.h"
 #include "core/store/edit_writer.h"
 #include "core/store/schema.h"
@@ -47,23 +48,6 @@ Result<> quickCheck(Database& database, const QString& path)
 }
 
 } // namespace
-
-struct BookStore::Open {
-    Open(QString where, std::unique_ptr<QLockFile> held, std::unique_ptr<Database> opened)
-        : folder(std::move(where))
-        , lock(std::move(held))
-        , database(std::move(opened))
-        , originals(inside(folder, kPictures))
-    {
-    }
-
-    QString folder;
-    std::unique_ptr<QLockFile> lock; // released after the database is closed; none = read-only
-    std::unique_ptr<Database> database;
-    Originals originals;
-    Book book;
-    std::optional<History> history;
-};
 
 BookStore::BookStore(std::unique_ptr<Open> open)
     : m_open(std::move(open))
@@ -157,7 +141,11 @@ BookStore::Opened BookStore::openForWriting(const QString& folder, const QString
             return migrated.error();
     }
     open->originals.removeHalfWritten();
-    return loaded(std::move(open), file);
+    auto store = loaded(std::move(open), file);
+    // What cannot be finished now (a full disk) is tried again the next time.
+    if (store)
+        (void)(*store)->finishErasing();
+    return store;
 }
 
 BookStore::Opened BookStore::openForReading(const QString& folder, const QString& file)

@@ -51,6 +51,12 @@ public:
     Result<QString> keepOriginal(const QString& filePath);
     [[nodiscard]] QString originalPath(const QString& sha256) const;
 
+    // Performs an edit so that nothing of what it takes out is left in the book's files: not in
+    // steps that can be undone (all are forgotten), not in free room of the database, not as an
+    // original that no picture mentions any more. What was begun is finished when the book is
+    // opened for writing again. Other copies (backups, packs, prints) are out of its reach.
+    Result<> eraseForever(const Edit& edit);
+
     // Checks the database and the SHA-256 of every picture. `progress` gets (done, of) and stops
     // the check by answering false (Cancelled).
     Result<VerifyReport> verify(const std::function<bool(int, int)>& progress = {});
@@ -76,6 +82,7 @@ private:
     static Opened openForReading(const QString& folder, const QString& file);
     static Opened loaded(std::unique_ptr<Open> open, const QString& file);
     Result<> write(const Edit& edit, EditSide side);
+    Result<> finishErasing(); // that was begun
     std::unique_ptr<Open> m_open;
 };
 

@@ -77,6 +77,9 @@ Result<> Database::setRules(Mode mode)
             return journal.error();
         if (auto full = run(QStringLiteral("PRAGMA synchronous = FULL")); !full)
             return full;
+        // What is deleted is overwritten: a child's words do not linger in free pages.
+        if (auto secure = one(QStringLiteral("PRAGMA secure_delete = ON")); !secure)
+            return secure.error();
         const auto synchronous = one(QStringLiteral("PRAGMA synchronous"));
         if (!synchronous || synchronous->toInt() != 2)
             return Error{ErrorCode::Internal, m_path, QStringLiteral("commits are not forced out")};

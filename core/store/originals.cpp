@@ -5,6 +5,7 @@
 #include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <QUuid>
 
 #include <fcntl.h>
@@ -128,6 +129,20 @@ Result<QString> Originals::keep(const QString& filePath) const
     if (!syncFolder(shelf))
         return Error{ErrorCode::CannotWrite, shelf, {}};
     return sha256;
+}
+
+Result<> Originals::remove(const QString& sha256) const
+{
+    static const QRegularExpression digits(QStringLiteral("\\A[0-9a-f]{64}\\z"));
+    if (!digits.match(sha256).hasMatch())
+        return Error{ErrorCode::WrongUse, sha256, {}};
+    QFile file(pathOf(sha256));
+    if (file.exists()) {
+        file.setPermissions(QFile::ReadOwner | QFile::WriteOwner);
+        if (!file.remove())
+            return cannotWrite(file);
+    }
+    return Done{};
 }
 
 QStringList Originals::all() const

@@ -26,6 +26,10 @@ public:
     // The SHA-256 of a file's content.
     static Result<QString> sha256Of(const QString& filePath);
 
+    // Takes an original away for good; one that is not there is gone already. WrongUse for what is
+    // no SHA-256, CannotWrite.
+    Result<> remove(const QString& sha256) const;
+
     // The names of all files here; those left half written by a crash are not among them.
     [[nodiscard]] QStringList all() const;
     void removeHalfWritten() const;

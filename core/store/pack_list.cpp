@@ -68,9 +68,8 @@ Result<PackList> PackList::fromJson(const QByteArray& json, const QString& file)
     QSet<QString> names;
     for (const auto& value : root[kPartsKey].toArray()) {
         const QJsonObject one = value.toObject();
-        const PackedPart part{one[kNameKey].toString(),
-            qint64(one[kBytesKey].toDouble(-1)),
-            one[kShaKey].toString()};
+        const PackedPart part{
+            one[kNameKey].toString(), qint64(one[kBytesKey].toDouble(-1)), one[kShaKey].toString()};
         if (!isPartOfABook(part) || names.contains(part.name))
             return damaged(QStringLiteral("its list names what is no part of a book"));
         names.insert(part.name);

@@ -166,7 +166,8 @@ private:
     Result<> moveIntoPlace()
     {
         QFile::setPermissions(m_beside.path(),
-            QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner); // the class's words are private
+            QFile::ReadOwner | QFile::WriteOwner
+                | QFile::ExeOwner); // the class's words are private
         QDir().rmdir(m_folder);
         if (!QDir().rename(m_beside.path(), m_folder))
             return Error{ErrorCode::CannotWrite, m_folder, {}};

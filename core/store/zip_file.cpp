@@ -39,14 +39,17 @@ la_ssize_t readFrom(archive* handle, void* data, const void** bytes)
     *bytes = source->chunk.data();
     const qint64 got = source->device->read(source->chunk.data(), qint64(kChunk));
     if (got < 0)
-        archive_set_error(handle, EIO, "%s", source->device->errorString().toLocal8Bit().constData());
+        archive_set_error(
+            handle, EIO, "%s", source->device->errorString().toLocal8Bit().constData());
     return got;
 }
 
 la_int64_t seekIn(archive* /*handle*/, void* data, la_int64_t offset, int whence)
 {
     QIODevice* device = static_cast<Source*>(data)->device;
-    const qint64 from = whence == SEEK_SET ? 0 : whence == SEEK_CUR ? device->pos() : device->size();
+    const qint64 from = whence == SEEK_SET ? 0
+        : whence == SEEK_CUR               ? device->pos()
+                                           : device->size();
     return device->seek(from + offset) ? device->pos() : ARCHIVE_FATAL;
 }
 
@@ -56,10 +59,7 @@ struct ZipWriter::State {
     archive* handle = archive_write_new();
     QIODevice* to = nullptr;
     bool opened = false;
-    [[nodiscard]] Error failed() const
-    {
-        return Error{ErrorCode::CannotWrite, {}, whyOf(handle)};
-    }
+    [[nodiscard]] Error failed() const { return Error{ErrorCode::CannotWrite, {}, whyOf(handle)}; }
 };
 
 ZipWriter::ZipWriter(QIODevice& to)
@@ -68,9 +68,8 @@ ZipWriter::ZipWriter(QIODevice& to)
     m_state->to = &to;
     archive_write_set_format_zip(m_state->handle);
     archive_write_set_bytes_in_last_block(m_state->handle, 1);
-    m_state->opened = archive_write_open2(
-                          m_state->handle, &to, nullptr, writeTo, nullptr, nullptr)
-        == ARCHIVE_OK;
+    m_state->opened =
+        archive_write_open2(m_state->handle, &to, nullptr, writeTo, nullptr, nullptr) == ARCHIVE_OK;
 }
 
 ZipWriter::~ZipWriter()
@@ -148,8 +147,7 @@ Result<std::optional<ZipEntry>> ZipReader::next()
     if (got != ARCHIVE_OK)
         return m_state->failed();
     const char* name = archive_entry_pathname_utf8(entry);
-    return std::optional<ZipEntry>(ZipEntry{
-        name != nullptr ? QString::fromUtf8(name) : QString(),
+    return std::optional<ZipEntry>(ZipEntry{name != nullptr ? QString::fromUtf8(name) : QString(),
         archive_entry_filetype(entry) == AE_IFREG && archive_entry_hardlink(entry) == nullptr});
 }
 

@@ -20,7 +20,8 @@ protected:
         BookToPack::SetUp();
         ASSERT_TRUE(packBook(*m_store, at("robins.zip")).ok());
         m_good = contentOf(at("robins.zip"));
-        before = QDir(m_place.path()).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot);
+        before =
+            QDir(m_place.path()).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot);
         before << QStringLiteral("bad.zip");
         before.sort();
     }
@@ -82,8 +83,13 @@ TEST_F(HostilePack, TheGoodOneIsTakenApartAndPutTogether)
 
 TEST_F(HostilePack, NamesThatClimbAreNoPartOfABook)
 {
-    for (const char* name : {"../evil", "/tmp/evil", "pictures/../../evil", "evil", "pictures/ab/evil",
-             "book.wainscot/x", "..\\evil"}) {
+    for (const char* name : {"../evil",
+             "/tmp/evil",
+             "pictures/../../evil",
+             "evil",
+             "pictures/ab/evil",
+             "book.wainscot/x",
+             "..\\evil"}) {
         auto entries = parts();
         entries.push_back({QString::fromLatin1(name), "evil"});
         write(entries);
@@ -160,7 +166,8 @@ TEST_F(HostilePack, EveryBytesEndIsFoundWhereverItBreaksOff)
     // readers still take it; what comes before it is content.
     const qsizetype directory = m_good.indexOf("PK\x01\x02");
     ASSERT_GT(directory, 0);
-    for (qsizetype length = 0; length < directory; length += std::max<qsizetype>(1, directory / 60)) {
+    for (qsizetype length = 0; length < directory;
+         length += std::max<qsizetype>(1, directory / 60)) {
         writeFile(at("bad.zip"), m_good.left(length));
         expectDamaged();
     }

@@ -56,7 +56,8 @@ protected:
     }
     [[nodiscard]] bool nothingBut(const QStringList& names) const
     {
-        return QDir(m_place.path()).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)
+        return QDir(m_place.path())
+                   .entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot)
             == names;
     }
 

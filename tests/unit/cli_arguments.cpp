@@ -175,8 +175,7 @@ TEST(Program, SaysOfLaterCommandsThatTheyAreNotThereYet)
     for (const char* words : {"listen B --experience E",
              "listen B --experience E --groups 4",
              "hang B --display D --wall 6000x2700mm --viewers both --ages 4-6 --limit X",
-             "keep B --from 2026-01-01 --to 2026-02-01 --pdf a.pdf",
-             "erase B --child Mei"}) {
+             "keep B --from 2026-01-01 --to 2026-02-01 --pdf a.pdf"}) {
         const Said said = say(line(words));
         EXPECT_EQ(said.exit, 2) << words;
         EXPECT_THAT(said.err.toStdString(), HasSubstr("yet")) << words;

@@ -79,9 +79,8 @@ TEST_F(Pack, StopsWhenToldTo)
     const auto unpacked = unpackBook(at("robins.zip"), at("other"), stop);
     ASSERT_FALSE(unpacked.ok());
     EXPECT_EQ(unpacked.error().code, ErrorCode::Cancelled);
-    EXPECT_TRUE(nothingBut({QStringLiteral("book"),
-        QStringLiteral("photo.jpg"),
-        QStringLiteral("robins.zip")}));
+    EXPECT_TRUE(nothingBut(
+        {QStringLiteral("book"), QStringLiteral("photo.jpg"), QStringLiteral("robins.zip")}));
 }
 
 TEST_F(Pack, NeverUnpacksOverWhatIsThere)

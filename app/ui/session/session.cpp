@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QStandardPaths>
 
+#include "app/jobs/proxies_folder.h"
 #include "app/jobs/sentences.h"
 #include "core/store/book_store.h"
 
@@ -72,13 +73,9 @@ QString Session::originalPath(const QString& sha256) const
     return m_open != nullptr ? m_open->store->originalPath(sha256) : QString();
 }
 
-// Small copies are kept apart from the book: they can be made again and are not worth carrying.
 QString Session::proxiesFolder() const
 {
-    const QByteArray name = QCryptographicHash::hash(
-        QDir(folder()).absolutePath().toUtf8(), QCryptographicHash::Sha256);
-    return QStandardPaths::writableLocation(QStandardPaths::GenericCacheLocation)
-        + QStringLiteral("/wainscot/") + QString::fromLatin1(name.toHex().left(16));
+    return proxiesFolderOf(folder());
 }
 
 const Experience* Session::experience() const
