@@ -22,4 +22,8 @@ struct TreatRequest {
 Result<std::unique_ptr<RowSource>> renderTreated(
     const OpenedPicture& picture, const PictureRecipe& recipe, const TreatRequest& request);
 
+// The same of an upright picture at hand, as large as fits `within`: what a person only tries.
+// Errors: Refused as above; WrongUse for no size
+Result<QImage> treatedImage(const QImage& upright, const Treatment& treatment, SizePx within);
+
 } // namespace wainscot

@@ -43,6 +43,7 @@ void ComposePlace::makePieceActions()
     a.bigger = on(tr("Bigger"), Qt::Key_Plus, PieceAction::Bigger);
     a.smaller = on(tr("Smaller"), Qt::Key_Minus, PieceAction::Smaller);
     a.crop = on(tr("Crop"), Qt::Key_C, PieceAction::Crop);
+    a.treat = on(tr("Turn, straighten, cover"), Qt::Key_O, PieceAction::Treat);
     a.swap = on(tr("Swap"), Qt::Key_S, PieceAction::Swap);
     a.pin = on(tr("Pin here"), Qt::Key_P, PieceAction::Pin);
     a.takeOff = on(tr("Take off"), Qt::Key_Delete, PieceAction::TakeOff);
@@ -165,7 +166,7 @@ void ComposePlace::showMenu(QPoint global)
         menu.addSeparator();
     };
     if (canvas().inHand().isValid()) {
-        offer({a.write, a.bigger, a.smaller, a.crop, a.swap, a.pin, a.people});
+        offer({a.write, a.bigger, a.smaller, a.crop, a.treat, a.swap, a.pin, a.people});
         offer(a.lines + QVector<QAction*>{a.arrangeThese});
         offer({a.toEarlier, a.toLater, a.pieceColours, a.pieceLetters});
         offer({a.cut, a.copy, a.onceMore, a.takeOff});

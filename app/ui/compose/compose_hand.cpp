@@ -125,6 +125,10 @@ void ComposePlace::perform(PieceAction action)
     case PieceAction::Crop:
         canvas().setCropping(!canvas().isCropping());
         break;
+    case PieceAction::Treat:
+        canvas().setCropping(false);
+        m_stage->pictureTable().open(hand);
+        break;
     case PieceAction::Pin:
         m_desk.setPinned(held, !piece->pinned);
         break;

@@ -64,6 +64,12 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         if (m_stage->choice().isVisible())
             m_paintOffers.start();
     });
+    connect(&m_stage->pictureTable(), &PictureTable::closed, this, [this] {
+        canvas().setFocus();
+        Q_EMIT stateChanged();
+    });
+    connect(&m_stage->pictureTable(), &PictureTable::said, this, &ComposePlace::announced);
+    connect(&m_session, &Session::changed, &m_stage->pictureTable(), &PictureTable::refresh);
     connect(&m_stage->stepBack(), &StepBack::closed, this, [this] { canvas().setFocus(); });
     connect(&m_stage->stepBack(), &StepBack::pieceWanted, this, [this](PieceId piece) {
         canvas().takeInHand(piece);
@@ -138,6 +144,7 @@ void ComposePlace::refreshNote()
     enable(a.lines.mid(0, 6) + QVector<QAction*>{a.arrangeThese}, held > 1);
     enable(a.lines.mid(6), held > 2);
     a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
+    a.treat->setEnabled(has && held == 1 && isPicture(piece->kind));
     a.write->setEnabled(has && held == 1 && isWritable(piece->kind));
     a.people->setEnabled(has && held == 1 && isPicture(piece->kind));
     a.pin->setText(has && piece->pinned ? tr("Pin out") : tr("Pin here"));

@@ -27,6 +27,7 @@ public:
         QAction* bigger = nullptr;
         QAction* smaller = nullptr;
         QAction* crop = nullptr;
+        QAction* treat = nullptr;
         QAction* swap = nullptr;
         QAction* pin = nullptr;
         QAction* takeOff = nullptr;

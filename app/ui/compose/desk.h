@@ -73,6 +73,16 @@ public:
     PieceIds duplicate(const PieceIds& ids);
     void carry(const PieceIds& ids, PanelId to);
 
+    // Pictures, on every panel that shows them (desk_frame.cpp).
+    void turnPicture(PictureId id, int quarters); // clockwise
+    void straighten(PictureId id, const std::optional<Corners>& corners, int gesture);
+    void coverParts(PictureId id, const std::vector<CoveredRegion>& covers, int gesture);
+    void evenLight(PictureId id, bool even);
+    void markMustStay(PictureId id, const std::optional<RectFraction>& part, int gesture);
+    [[nodiscard]] double pixelsAnInch(const Piece& piece) const; // on paper; 0 for no picture
+    // "On paper 214 pixels an inch. Sharp. Needed from 1.2 m: 73 (...)"
+    [[nodiscard]] QString sharpnessInWords(const Piece& piece) const;
+
     // What comes from outside (desk_items.cpp).
     PieceId add(const DrawerItem& item, const std::optional<RectMm>& cell);
     void addTo(PanelId panel, const DrawerItem& item);
@@ -134,6 +144,7 @@ private:
     [[nodiscard]] RectMm freePlace(
         const Grid& grid, SizeMm room, const std::vector<RectMm>& taken) const;
     [[nodiscard]] Mm captionBlock(const Piece& piece, Mm width) const;
+    void treat(PictureId id, const Treatment& treatment, const QString& label, int gesture);
     PieceId put(Piece piece, const std::optional<RectMm>& cell, int gesture);
     void takePictures(const QStringList& files, const std::optional<RectMm>& cell);
     void takeImage(const QImage& image, const std::optional<RectMm>& cell);

@@ -161,6 +161,12 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     m_column->addLayout(grid);
+    if (isPicture(piece.kind)) {
+        m_column->addWidget(addAction(PieceAction::Treat,
+            Icon::Straighten,
+            tr("Turn, straighten, cover"),
+            QStringLiteral("O")));
+    }
     m_column->addWidget(
         addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
     if (isWritable(piece.kind)) {
@@ -204,6 +210,8 @@ void Note::showPiece(PieceId id, bool cropping, bool swapping)
         second = tr("Now choose the piece to trade places with. Esc leaves it.");
     addHead(*piece, beginningOf(second, 140));
     addFindings(m_desk.findingsOn(id));
+    if (cropping)
+        m_column->addWidget(new Label(m_desk.sharpnessInWords(*piece), 0.92));
     if (isPicture(piece->kind) && m_desk.refusal(*piece))
         m_column->addWidget(addAction(
             PieceAction::People, Icon::Look, tr("Say who is in it"), QStringLiteral("W")));

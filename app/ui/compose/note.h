@@ -15,6 +15,7 @@ enum class PieceAction {
     Bigger,
     Smaller,
     Crop,
+    Treat, // turn, straighten, cover: on the table
     Swap,
     Pin,
     TakeOff,

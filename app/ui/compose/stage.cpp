@@ -57,6 +57,7 @@ Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* p
     , m_empty(new EmptyStage(this))
     , m_choice(new PanelChoice(this))
     , m_stepBack(new StepBack(pictures, this))
+    , m_pictureTable(new PictureTable(session, desk, this))
 {
     connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
     connect(m_canvas, &Canvas::rulersChanged, this, &Stage::place);
@@ -89,6 +90,7 @@ void Stage::place()
     m_empty->setGeometry(rect());
     m_choice->setGeometry(rect());
     m_stepBack->setGeometry(rect());
+    m_pictureTable->setGeometry(rect());
     m_canvas->setGeometry(rect());
     if (!m_canvas->isVisibleTo(this))
         return;
@@ -163,6 +165,8 @@ void Stage::placeNote()
         m_choice->raise();
     if (m_stepBack->isVisible())
         m_stepBack->raise();
+    if (m_pictureTable->isVisible())
+        m_pictureTable->raise();
 }
 
 } // namespace wainscot::ui

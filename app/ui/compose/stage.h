@@ -9,6 +9,7 @@
 #include "app/ui/compose/note.h"
 #include "app/ui/compose/panel_choice.h"
 #include "app/ui/compose/words_editor.h"
+#include "app/ui/picture/picture_table.h"
 #include "app/ui/sight/step_back.h"
 
 namespace wainscot::ui {
@@ -25,6 +26,7 @@ public:
     [[nodiscard]] EmptyStage& emptyStage() { return *m_empty; }
     [[nodiscard]] PanelChoice& choice() { return *m_choice; }
     [[nodiscard]] StepBack& stepBack() { return *m_stepBack; }
+    [[nodiscard]] PictureTable& pictureTable() { return *m_pictureTable; }
     void setEmpty(bool empty);
     void placeNote(); // after the piece in hand or the view changed
 
@@ -42,6 +44,7 @@ private:
     EmptyStage* m_empty;
     PanelChoice* m_choice; // over everything else while one chooses
     StepBack* m_stepBack; // over everything else while one looks
+    PictureTable* m_pictureTable; // over everything else while a picture is worked on
     QRect m_noteColumn; // where the note may stand
 };
 

@@ -62,6 +62,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
         a.bigger,
         a.smaller,
         a.crop,
+        a.treat,
         a.swap,
         a.pin,
         a.takeOff,

@@ -178,6 +178,26 @@ void drawHandling(Pencil& pen, Icon icon) // what can be done with a piece
         pen.line({{2.5, 5}, {15, 5}, {15, 17.5}});
         pen.nail(10, 10);
         break;
+    case Icon::TurnRight:
+        pen.arc(QRectF(4, 5, 12, 11), 240, -210);
+        pen.line({{16.5, 5}, {15.5, 9.5}, {11, 8.5}});
+        pen.nail(10, 11);
+        break;
+    case Icon::TurnLeft:
+        pen.arc(QRectF(4, 5, 12, 11), -60, 210);
+        pen.line({{3.5, 5}, {4.5, 9.5}, {9, 8.5}});
+        pen.nail(10, 11);
+        break;
+    case Icon::Straighten:
+        pen.line({{7, 4.5}, {3, 16}, {17, 16}, {13, 4.5}});
+        pen.nail(10, 4.5);
+        break;
+    case Icon::EvenLight:
+        pen.arc(QRectF(5, 4.5, 10, 10), 15, 150);
+        pen.line({{3, 13}, {17, 13}});
+        pen.line({{5.5, 16.5}, {14.5, 16.5}});
+        pen.nail(10, 9);
+        break;
     case Icon::Swap:
         pen.line({{4, 7}, {15, 7}});
         pen.line({{12, 4}, {15, 7}, {12, 10}});
