@@ -4,7 +4,7 @@ target_include_directories(ui_at_work PUBLIC ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(ui_at_work PUBLIC app_ui Qt6::Test GTest::gmock)
 
 wainscot_test(ui_unit unit
-  SOURCES unit/ui_grid_snap.cpp unit/ui_guides.cpp unit/ui_names.cpp unit/ui_clipboard.cpp unit/ui_panel_edits.cpp
+  SOURCES unit/ui_grid_snap.cpp unit/ui_guides.cpp unit/ui_names.cpp unit/ui_clipboard.cpp unit/ui_panel_edits.cpp unit/ui_picture_edits.cpp
     unit/ui_tokens.cpp support/class_book.cpp
   LINK ui_at_work)
 wainscot_test(ui_compose gui SOURCES gui/ui_compose.cpp LINK ui_at_work)

@@ -61,6 +61,23 @@ private:
         for (int number = 1; number <= 2; ++number) {
             const Panel panel{edit.newId<Panel>(), display.id, number};
             edit.put(panel);
+            Picture picture;
+            picture.id = edit.newId<Picture>();
+            picture.experience = experience.id;
+            picture.sha256 = QString(64, QLatin1Char(number == 1 ? 'a' : 'b'));
+            picture.format = QStringLiteral("jpeg");
+            picture.size = {4000, 3000};
+            picture.people.lookedAt = true;
+            edit.put(picture);
+            Piece shown;
+            shown.id = edit.newId<Piece>();
+            shown.panel = panel.id;
+            shown.kind = number == 1 ? PieceKind::Photo : PieceKind::Work;
+            shown.picture = picture.id;
+            shown.order = 4;
+            shown.cell = {Mm(30), Mm(300), Mm(200), Mm(160)};
+            shown.picturePlace = {Mm(40), Mm(310), Mm(180), Mm(135)};
+            edit.put(shown);
             for (int i = 0; i < 3; ++i) {
                 Quote quote;
                 quote.id = edit.newId<Quote>();
@@ -102,7 +119,7 @@ public:
             desk.add({DrawerItem::Kind::Note, std::int64_t(PieceKind::Context)}, std::nullopt);
             return;
         }
-        switch (number(0, 13)) {
+        switch (number(0, 15)) {
         case 0:
             desk.place(movedBy(held, number(-60, 60), number(-60, 60)));
             break;
@@ -146,6 +163,12 @@ public:
         case 13:
             desk.setAudience(kAudiences[std::size_t(number(0, 3))]);
             break;
+        case 14:
+            desk.turnPicture(somePicture(), number(1, 3));
+            break;
+        case 15:
+            treat(somePicture());
+            break;
         default:
             break;
         }
@@ -163,6 +186,29 @@ private:
                 ids.push_back(piece->id);
         }
         return ids;
+    }
+    PictureId somePicture()
+    {
+        const auto& pictures = m_at.session().book().pictures.rows();
+        return std::next(pictures.begin(), number(0, int(pictures.size()) - 1))->first;
+    }
+    void treat(PictureId id)
+    {
+        Desk& desk = m_at.desk();
+        const double in = number(0, 20) / 100.0;
+        switch (number(0, 3)) {
+        case 0:
+            desk.straighten(id, Corners{{{in, 0.1}, {0.9, in}, {1 - in, 0.9}, {0.1, 1 - in}}}, 0);
+            break;
+        case 1:
+            desk.coverParts(id, {{{in, in, 0.3, 0.2}, Cover::Mosaic}}, 0);
+            break;
+        case 2:
+            desk.evenLight(id, number(0, 1) == 0);
+            break;
+        default:
+            desk.markMustStay(id, RectFraction{in, in, 0.4, 0.5}, 0);
+        }
     }
     PanelId somePanel()
     {

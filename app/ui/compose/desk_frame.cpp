@@ -134,7 +134,7 @@ QString Desk::sharpnessInWords(const Piece& piece) const
     const QString verdict = ppi < limit * 0.995 ? tr("It will look soft.")
         : ppi < floor.value                     ? tr("Sharp from there, soft from nearby.")
                                                 : tr("Sharp.");
-    return tr("On paper %1 pixels an inch. %2 Needed from %3 m: %4 (%5); from nearby: %6 (%7).")
+    return tr("On paper %1 pixels an inch. %2\nFrom %3 m %4 are needed (%5), from nearby %6 (%7).")
         .arg(qRound(ppi))
         .arg(verdict, QLocale().toString(metres, 'f', 1))
         .arg(qRound(limit))

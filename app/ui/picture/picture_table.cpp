@@ -24,7 +24,7 @@ public:
     explicit Result(QWidget* parent = nullptr)
         : QWidget(parent)
     {
-        setFixedHeight(scaled(170));
+        setFixedHeight(scaled(112));
         setAccessibleName(PictureTable::tr("How the page comes out"));
     }
     void setImage(const QImage& image)
@@ -72,7 +72,7 @@ PictureTable::PictureTable(Session& session, Desk& desk, QWidget* parent)
     auto* row = new QHBoxLayout;
     row->setSpacing(air(4));
     row->addWidget(m_sheet, 1);
-    row->addWidget(makeNote(), 0, Qt::AlignTop);
+    row->addWidget(makeNote());
     whole->addLayout(row, 1);
     connectSheet();
     hide();
@@ -106,7 +106,7 @@ QLayout* PictureTable::makeHead()
 QLayout* PictureTable::makeTasks()
 {
     auto* row = new QHBoxLayout;
-    row->setSpacing(air(2));
+    row->setSpacing(air(1));
     const std::pair<PictureSheet::Task, QString> tasks[] = {
         {PictureSheet::Task::Stay, tr("Must stay")},
         {PictureSheet::Task::Straighten, tr("Straighten")},
@@ -115,7 +115,10 @@ QLayout* PictureTable::makeTasks()
     for (const auto& [task, text] : tasks) {
         auto* button = new Button(Button::Form::Task, text);
         button->setCheckable(true);
-        connect(button, &Button::clicked, this, [this, task = task] { setTask(task); });
+        connect(button, &Button::clicked, this, [this, task = task] {
+            setTask(task);
+            m_sheet->setFocus(); // its keys are what comes next
+        });
         row->addWidget(button);
         m_tasks << button;
         members << button;
@@ -162,10 +165,13 @@ Button* PictureTable::addRow(QLayout* layout, const QString& text, const QString
 
 QWidget* PictureTable::makeNote()
 {
+    auto* content = new QWidget;
     auto* note = new Card;
-    note->setFixedWidth(scaled(272));
+    note->setFixedWidth(scaled(304)); // three tasks side by side in full words
     note->setAccessibleName(tr("What can be done with the picture"));
-    auto* column = new QVBoxLayout(note);
+    auto* outer = new QVBoxLayout(note);
+    outer->setContentsMargins(1, 1, 1, 1);
+    auto* column = new QVBoxLayout(content);
     column->setContentsMargins(air(3.5), air(3), air(3.5), air(3));
     column->setSpacing(air(1));
     column->addLayout(makeTasks());
@@ -188,6 +194,8 @@ QWidget* PictureTable::makeNote()
     m_rowRover->setMembers({m_add, m_remove, m_turnRight, m_turnLeft, m_even, m_asItCame});
     column->addSpacing(air(1));
     column->addWidget(m_facts);
+    column->addStretch();
+    outer->addWidget(scrolled(content));
     connect(m_turnRight, &Button::clicked, this, [this] { m_desk.turnPicture(m_picture, 1); });
     connect(m_turnLeft, &Button::clicked, this, [this] { m_desk.turnPicture(m_picture, 3); });
     connect(m_even, &Button::clicked, this, [this] {
