@@ -27,7 +27,8 @@ QStringList linesFor(const EraseJob& job, const ErasePlan& plan)
     if (!plan.takeDown.isEmpty())
         lines << QStringLiteral("Take down what hangs: %1.").arg(listInWords(plan.takeDown));
     if (!plan.alsoNamedSo.isEmpty())
-        lines << QStringLiteral("%1 goes by the same name, so it stays in texts; look through them.")
+        lines << QStringLiteral(
+            "%1 goes by the same name, so it stays in texts; look through them.")
                      .arg(listInWords(plan.alsoNamedSo));
     lines << QStringLiteral("Backups, packed books and prints made before are out of reach.");
     return lines;

@@ -53,9 +53,8 @@ public:
         scrubTable<Meeting>([this](Meeting& one) { change(one.notes, false); });
         scrubTable<Display>([this](Display& one) { change(one.name, false); });
         scrubTable<Piece>([this](Piece& one) { scrub(one); });
-        scrubTable<Translation>([this](Translation& one) {
-            change(one.text, one.what == Translated::Words);
-        });
+        scrubTable<Translation>(
+            [this](Translation& one) { change(one.text, one.what == Translated::Words); });
         scrubTable<PanelTemplate>([this](PanelTemplate& one) { change(one.name, false); });
         m_edit.remove<Child>(m_child);
         m_plan.edit = m_edit.take();

@@ -1,5 +1,5 @@
-// Where the small copies of a book's pictures are kept: apart from the book, because they can be made
-// again and are not worth carrying.
+// Where the small copies of a book's pictures are kept: apart from the book, because they can be
+// made again and are not worth carrying.
 #pragma once
 
 #include <QString>

@@ -50,6 +50,9 @@ enum class PieceKind {
 
 inline constexpr double kMostFrameZoom = 8;
 
+// In a caption: here go the children who are in the picture, in the form permitted at that moment.
+inline constexpr QLatin1String kNamesHere("[names]");
+
 // What part of a picture shows in its frame: the point to keep in view and how near one looks.
 // zoom 1 = as much as the frame's shape allows.
 struct Framing {

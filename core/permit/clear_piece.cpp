@@ -68,7 +68,8 @@ std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
         return std::nullopt;
     cleared.heading = named(piece.heading, false, piece.id);
     if (piece.kind != PieceKind::Quote) {
-        cleared.text = named(piece.text, false, piece.id);
+        cleared.text =
+            captioned(piece.text, isPicture(piece.kind) ? piece.picture : PictureId(), piece.id);
         cleared.language = firstLanguage(piece.language, ExperienceId());
     }
     return cleared;
@@ -134,12 +135,12 @@ bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
     shown.mustStay = picture->mustStay;
     if (!piece.secondLanguage.isEmpty() && !piece.text.isEmpty()) {
         if (const auto* other = translationOf(m_rules.m_book, picture->id, piece.secondLanguage)) {
-            cleared.secondText = named(other->text, false, piece.id);
+            cleared.secondText = captioned(other->text, picture->id, piece.id);
             cleared.secondLanguage = piece.secondLanguage;
         }
     }
     const QString caption = piece.text.isEmpty() ? picture->caption : piece.text;
-    shown.alternative = named(caption, false, piece.id);
+    shown.alternative = captioned(caption, picture->id, piece.id);
     if (shown.alternative.trimmed().isEmpty()) {
         shown.alternative = picture->kind == PictureKind::Photo ? QStringLiteral("Photo")
                                                                 : QStringLiteral("Work sample");

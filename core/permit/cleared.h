@@ -111,12 +111,22 @@ public:
     // "a child" in an adult's text, "[a child]" in a child's words. Of who may be named, the name
     // as it is shown on walls stays.
     [[nodiscard]] QString withPermittedNames(const QString& text, bool childsWords) const;
+    // Who is in a picture, for its caption: "Mei, Kofi and Lin"; "Mei and a child", "Mei and 2
+    // children" where some may not be named, "a child", "2 children" where nobody may. In a photo a
+    // name needs the permission for photo together with name. Empty: nobody is in it, nobody has
+    // looked, or it may not be shown.
+    [[nodiscard]] QString namesInPicture(const Picture& picture) const;
+    // A caption with kNamesHere filled in, "A child ..." where a sentence starts with it. Names
+    // that were typed are not looked at (withPermittedNames does).
+    [[nodiscard]] QString withNamesInPicture(const QString& caption, const Picture& picture) const;
     // Why a child is not named; nothing = may be named.
     [[nodiscard]] std::optional<QString> namingRefusal(const Child& child) const;
 
 private:
     friend class PieceClearing;
     [[nodiscard]] bool mayBeNamed(const Child& child) const;
+    [[nodiscard]] std::optional<QString> namingRefusal(
+        const Child& child, const Picture& picture) const;
     [[nodiscard]] bool isSeen(ChildId child) const;
     [[nodiscard]] QString ageBand(int years) const;
     void see(const Picture* picture);

@@ -2,6 +2,7 @@
 
 #include "core/permit/piece_clearing.h"
 #include "core/permit/reasons.h"
+#include "core/permit/sentence_start.h"
 
 #include <algorithm>
 
@@ -20,7 +21,8 @@ int bandStart(int years)
     return years / 2 * 2;
 }
 
-// Whether a sentence starts at a place in the text: after nothing, a line break or an end mark.
+} // namespace
+
 bool startsSentence(const QString& text, qsizetype at)
 {
     for (qsizetype i = at - 1; i >= 0; --i) {
@@ -33,8 +35,6 @@ bool startsSentence(const QString& text, qsizetype at)
     }
     return true;
 }
-
-} // namespace
 
 void addLeftOut(std::vector<LeftOut>& leftOut, const LeftOut& entry)
 {

@@ -231,6 +231,44 @@ TEST(PictureTable, SaysWhatThePaperGetsAndTheSourceOfTheFloor)
         0.5);
 }
 
+TEST(PictureTable, NamesGoIntoTheCaptionOnRequestInPermittedForm)
+{
+    Table at;
+    at.key(Qt::Key_Escape);
+    const auto shown = [&at]() -> std::string {
+        for (const ClearedPiece& piece : at.compose().desk().drawnPanel()->cleared.pieces()) {
+            if (piece.id == at.photo())
+                return piece.text.toStdString();
+        }
+        return {};
+    };
+    const std::string before = shown();
+    EXPECT_FALSE(at.compose().actions().names->isEnabled()); // nobody is in it
+    std::vector<ChildId> both;
+    for (const auto& [id, child] : at.book().children.rows()) {
+        if (child.name.startsWith(QLatin1String("Wren"))
+            || child.name.startsWith(QLatin1String("Kofi")))
+            both.push_back(id);
+    }
+    at.compose().desk().setPeople(at.picture().id, {true, both});
+    at.settle();
+    EXPECT_EQ(shown(), before); // nothing by itself
+    at.key(Qt::Key_N);
+    EXPECT_THAT(shown(), HasSubstr(before + ": Wren and Kofi"));
+    EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Names in the caption"));
+    // The family takes the name back: the panel follows, the book's caption need not.
+    EditBuilder edit(at.book(), QStringLiteral("Permission"));
+    Child kofi = *at.book().children.find(both.back());
+    kofi.permissions.set(Permission::PhotoWithName, at.session().display()->audience, false);
+    edit.put(kofi);
+    ASSERT_TRUE(at.session().perform(edit.take()));
+    at.settle();
+    EXPECT_THAT(shown(), HasSubstr(before + ": Wren and a child"));
+    at.key(Qt::Key_N);
+    EXPECT_EQ(shown(), before);
+    at.undoAll();
+}
+
 TEST(PictureTable, ClosesWhenItsPieceGoesAway)
 {
     Table at;

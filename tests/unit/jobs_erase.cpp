@@ -66,7 +66,8 @@ protected:
         into.hang(hall, about);
         into.hang(hall, alone, QStringLiteral("Zephyrine on the step."));
         into.hang(hall, named, QStringLiteral("With Zephyrine."));
-        into.hang(hall, PieceKind::Context, QStringLiteral("Zephyrine's jar. Then Zephyrine slept."));
+        into.hang(
+            hall, PieceKind::Context, QStringLiteral("Zephyrine's jar. Then Zephyrine slept."));
         Experience told = *into.book.experiences.find(into.experience);
         told.title = QStringLiteral("What Zephyrine found");
         told.interpretation = QStringLiteral("We followed Zephyrine Quillfeather.");
@@ -130,14 +131,16 @@ protected:
 
 TEST_F(ErasedChild, IsNowhereInTheBookAnyMore)
 {
-    for (const char* text : {"zephyrine", "quillfeather", "marmalade", "mermelada", "pixels of the 1."})
+    for (const char* text :
+        {"zephyrine", "quillfeather", "marmalade", "mermelada", "pixels of the 1."})
         ASSERT_TRUE(anywhere(QString::fromLatin1(text))) << text << " must be there to be erased";
     const auto plan = job().run(JobRun());
     ASSERT_TRUE(plan.ok()) << plan.error().detail.toStdString();
     EXPECT_EQ(plan->quotes, 1);
     EXPECT_THAT(plan->pictures, ElementsAre(QStringLiteral("zephyrine_step.jpg")));
     EXPECT_EQ(plan->takeDown.size(), 1);
-    for (const char* text : {"zephyrine", "quillfeather", "marmalade", "mermelada", "pixels of the 1."})
+    for (const char* text :
+        {"zephyrine", "quillfeather", "marmalade", "mermelada", "pixels of the 1."})
         EXPECT_FALSE(anywhere(QString::fromLatin1(text))) << text;
     EXPECT_FALSE(QFile::exists(folder() + QStringLiteral("/erase.pending")));
 }

@@ -49,6 +49,7 @@ void ComposePlace::makePieceActions()
     a.takeOff = on(tr("Take off"), Qt::Key_Delete, PieceAction::TakeOff);
     a.onceMore = on(tr("Once more"), Qt::CTRL | Qt::Key_D, PieceAction::OnceMore);
     a.people = on(tr("Say who is in it"), Qt::Key_W, PieceAction::People);
+    a.names = on(tr("Name who is in it"), Qt::Key_N, PieceAction::Names);
     a.why = on(tr("Why it is here"), Qt::Key_Y, PieceAction::Why);
     a.lines = {on(tr("Left edges"), Qt::Key_L, PieceAction::AlignLeft),
         on(tr("Centres"), Qt::Key_E, PieceAction::AlignCentre),
@@ -166,7 +167,7 @@ void ComposePlace::showMenu(QPoint global)
         menu.addSeparator();
     };
     if (canvas().inHand().isValid()) {
-        offer({a.write, a.bigger, a.smaller, a.crop, a.treat, a.swap, a.pin, a.people});
+        offer({a.write, a.bigger, a.smaller, a.crop, a.treat, a.swap, a.pin, a.people, a.names});
         offer(a.lines + QVector<QAction*>{a.arrangeThese});
         offer({a.toEarlier, a.toLater, a.pieceColours, a.pieceLetters});
         offer({a.cut, a.copy, a.onceMore, a.takeOff});

@@ -149,6 +149,9 @@ void ComposePlace::perform(PieceAction action)
     case PieceAction::Why:
         m_stage->note().setWhyShown(!m_stage->note().isWhyShown());
         break;
+    case PieceAction::Names:
+        m_desk.nameInCaption(hand);
+        break;
     case PieceAction::People:
         askPeople(piece->picture);
         break;

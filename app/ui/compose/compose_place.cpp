@@ -145,6 +145,11 @@ void ComposePlace::refreshNote()
     enable(a.lines.mid(6), held > 2);
     a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
     a.treat->setEnabled(has && held == 1 && isPicture(piece->kind));
+    const bool names = has && held == 1 && isPicture(piece->kind)
+        && (piece->text.contains(kNamesHere) || !m_desk.namesFor(*piece).isEmpty());
+    a.names->setEnabled(names);
+    a.names->setText(names && piece->text.contains(kNamesHere) ? tr("Leave the names out")
+                                                               : tr("Name who is in it"));
     a.write->setEnabled(has && held == 1 && isWritable(piece->kind));
     a.people->setEnabled(has && held == 1 && isPicture(piece->kind));
     a.pin->setText(has && piece->pinned ? tr("Pin out") : tr("Pin here"));

@@ -34,6 +34,7 @@ public:
         QAction* lift = nullptr;
         QAction* onceMore = nullptr;
         QAction* people = nullptr;
+        QAction* names = nullptr;
         QAction* why = nullptr;
         QVector<QAction*> lines; // align and spread, in the order of PieceAction
         QAction* arrangeThese = nullptr;

@@ -79,6 +79,10 @@ public:
     void coverParts(PictureId id, const std::vector<CoveredRegion>& covers, int gesture);
     void evenLight(PictureId id, bool even);
     void markMustStay(PictureId id, const std::optional<RectFraction>& part, int gesture);
+    // The children in a picture named in its caption, or left out again; the caption keeps only
+    // where they go, and permission says each time in which form.
+    void nameInCaption(PieceId id);
+    [[nodiscard]] QString namesFor(const Piece& piece) const; // on this wall; empty = nobody
     [[nodiscard]] double pixelsAnInch(const Piece& piece) const; // on paper; 0 for no picture
     // "On paper 214 pixels an inch. Sharp. Needed from 1.2 m: 73 (...)"
     [[nodiscard]] QString sharpnessInWords(const Piece& piece) const;

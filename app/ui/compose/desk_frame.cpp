@@ -107,6 +107,40 @@ void Desk::markMustStay(PictureId id, const std::optional<RectFraction>& part, i
         m_session.perform(std::move(edit));
 }
 
+QString Desk::namesFor(const Piece& piece) const
+{
+    const Picture* own = m_session.book().pictures.find(piece.picture);
+    const PermissionRules* allowed = rules();
+    return own != nullptr && allowed != nullptr ? allowed->namesInPicture(*own) : QString();
+}
+
+void Desk::nameInCaption(PieceId id)
+{
+    const Piece* own = piece(id);
+    if (own == nullptr || !isPicture(own->kind))
+        return;
+    Piece named = *own;
+    const bool leaves = named.text.contains(kNamesHere);
+    if (leaves) {
+        for (const char* form : {": %1", " %1.", "%1"})
+            named.text.remove(QString::fromLatin1(form).arg(kNamesHere));
+        named.text = named.text.trimmed();
+    } else {
+        // "The first line: Wren and Kofi"; behind a whole sentence a short one of its own.
+        named.text = named.text.trimmed();
+        const bool ended =
+            !named.text.isEmpty() && QStringLiteral(".!?").contains(named.text.back());
+        named.text += QString::fromLatin1(named.text.isEmpty() ? "%1"
+                : ended                                        ? " %1."
+                                                               : ": %1")
+                          .arg(kNamesHere);
+    }
+    if (!own->cell.isEmpty())
+        named = placedAt(named, own->cell);
+    const QString label = leaves ? tr("Left the names out") : tr("Names in the caption");
+    m_session.perform(replacePiece(m_session.book(), named, label));
+}
+
 double Desk::pixelsAnInch(const Piece& piece) const
 {
     const Picture* own = m_session.book().pictures.find(piece.picture);

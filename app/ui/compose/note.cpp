@@ -175,6 +175,16 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
             isPicture(piece.kind) ? tr("Write the caption") : tr("Write"),
             tr("Enter")));
     }
+    const bool named = isPicture(piece.kind) && piece.text.contains(kNamesHere);
+    if (const QString names = m_desk.namesFor(piece); named || !names.isEmpty()) {
+        Button* button = addAction(PieceAction::Names,
+            Icon::Words,
+            named ? tr("Leave the names out") : tr("Name who is in it"),
+            QStringLiteral("N"));
+        button->setDetail(
+            names.isEmpty() ? tr("Nobody here may be named.") : tr("On this wall: %1").arg(names));
+        m_column->addWidget(button);
+    }
 }
 
 void Note::addFacts(const Piece& piece)

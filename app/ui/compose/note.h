@@ -23,6 +23,7 @@ enum class PieceAction {
     Why,
     OnceMore,
     People, // who is in the picture
+    Names, // of who is in it, in the caption
     AlignLeft,
     AlignCentre,
     AlignRight,

@@ -67,6 +67,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
         a.pin,
         a.takeOff,
         a.people,
+        a.names,
         a.why,
         a.lift,
         a.toEarlier,
