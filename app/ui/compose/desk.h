@@ -93,6 +93,7 @@ public:
     void take(const Incoming& incoming, const std::optional<RectMm>& cell);
     [[nodiscard]] QMimeData* copyOf(const PieceIds& ids) const;
     void star(DrawerItem item); // gives one, or takes it away
+    void putFirst(PictureId id); // of the series of nearly equal photos: it alone has a star
     void setPeople(PictureId id, const People& people);
 
     // Arranging (desk_arrange.cpp).

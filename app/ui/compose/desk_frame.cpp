@@ -1,6 +1,7 @@
 // Pictures in their frames: turned, straightened, evened, covered; and what the paper gets of them.
 #include "app/ui/compose/desk.h"
 
+#include "app/ui/compose/drawer_rows.h"
 #include "app/ui/session/picture_edits.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/check/limits.h"
@@ -101,6 +102,19 @@ void Desk::markMustStay(PictureId id, const std::optional<RectFraction>& part, i
         Piece moved = piece;
         moved.framing.focus = {part->x + part->width / 2, part->y + part->height / 2};
         builder.put(moved);
+    }
+    Edit edit = builder.take();
+    if (!edit.isEmpty())
+        m_session.perform(std::move(edit));
+}
+
+void Desk::putFirst(PictureId id)
+{
+    EditBuilder builder(m_session.book(), tr("First of its series"));
+    for (const Picture* one : seriesOf(m_session.book(), id)) {
+        Picture changed = *one;
+        changed.stars = one->id == id ? std::max(1, one->stars) : 0;
+        builder.put(changed);
     }
     Edit edit = builder.take();
     if (!edit.isEmpty())

@@ -62,7 +62,7 @@ Drawer::Drawer(Session& session, Desk& desk, PictureShelf& shelf, QWidget* paren
     connect(&m_session, &Session::changed, this, soon);
     connect(&m_session, &Session::moved, this, soon);
     connect(&m_session, &Session::opened, this, [this] {
-        m_filter = {m_filter.kind, {}, false, false, {}, std::nullopt, {}, false};
+        m_filter = {m_filter.kind, {}, false, false, {}, std::nullopt, {}, false, {}};
         m_rebuildSoon.start();
     });
     connect(m_area->verticalScrollBar(), &QScrollBar::valueChanged, this, [this](int at) {
@@ -114,8 +114,8 @@ QWidget* Drawer::firstStop() const
 DrawerEntry* Drawer::entryFor(DrawerItem item) const
 {
     for (QWidget* widget : m_entries) {
-        auto* entry = static_cast<DrawerEntry*>(widget);
-        if (entry->item() == item)
+        auto* entry = qobject_cast<DrawerEntry*>(widget);
+        if (entry != nullptr && entry->item() == item)
             return entry;
     }
     return nullptr;
@@ -152,6 +152,11 @@ void Drawer::showMenu(DrawerEntry* entry, QPoint global)
         ->setEnabled(!entry->isForbidden());
     menu.addAction(tr("Go where it hangs"), this, [this, item] { Q_EMIT shownWanted(item); })
         ->setEnabled(!m_used(item).isEmpty());
+    if (item.kind == DrawerItem::Kind::Picture
+        && seriesOf(m_session.book(), PictureId(item.id)).size() > 1) {
+        menu.addAction(
+            tr("First of its series"), this, [this, item] { m_desk.putFirst(PictureId(item.id)); });
+    }
     if (item.kind == DrawerItem::Kind::Quote || item.kind == DrawerItem::Kind::Picture)
         menu.addAction(entry->isStarred() ? tr("Take the star away") : tr("Star it"),
             this,
@@ -179,6 +184,8 @@ QWidget* Drawer::widgetFor(const DrawerRow& row)
         return new Slip(row.item, row.text, row.second);
     case DrawerRow::What::Text:
         return new ThingEntry(row.item, row.text, row.second, false);
+    case DrawerRow::What::Series:
+        return seriesButton(row);
     case DrawerRow::What::Picture:
         break;
     }
@@ -188,6 +195,27 @@ QWidget* Drawer::widgetFor(const DrawerRow& row)
         m_bySha.insert(picture->sha256, entry);
     }
     return entry;
+}
+
+QWidget* Drawer::seriesButton(const DrawerRow& row)
+{
+    auto* button = new Button(Button::Form::Word, row.text);
+    button->setQuiet(true);
+    button->setRelativeSize(0.92);
+    button->setMayShrink(true);
+    const PictureId first(row.item.id);
+    connect(button, &Button::clicked, this, [this, first] {
+        DrawerFilter filter = m_filter;
+        if (filter.opened.erase(first) == 0)
+            filter.opened.insert(first);
+        setFilter(filter);
+        // The keyboard stays on what was pressed, which is another button now.
+        for (std::size_t i = 0; i < m_shown; ++i) {
+            if (m_rows[i].what == DrawerRow::What::Series && m_rows[i].item.id == first.number())
+                m_listLayout->itemAt(int(i))->widget()->setFocus();
+        }
+    });
+    return button;
 }
 
 void Drawer::clearList()
@@ -220,6 +248,8 @@ void Drawer::addMore()
             markEntry(entry, row.stars);
             connectEntry(entry);
             m_entries << entry;
+        } else if (row.what == DrawerRow::What::Series) {
+            m_entries << widget;
         }
     }
     m_listRover->setMembers(m_entries, int(m_entries.indexOf(m_listRover->stop())));
@@ -242,7 +272,7 @@ void Drawer::rebuild()
             return a.what == b.what && a.item == b.item && a.text == b.text
                 && (a.what == DrawerRow::What::Section || a.second == b.second);
         });
-    const auto* had = static_cast<DrawerEntry*>(m_listRover->stop());
+    const auto* had = qobject_cast<DrawerEntry*>(m_listRover->stop());
     const bool focused = had != nullptr && had->hasFocus();
     const DrawerItem before = had != nullptr ? had->item() : DrawerItem{};
     const std::size_t shown = m_shown;

@@ -52,6 +52,7 @@ private:
     void clearList();
     void addMore(); // the next lines of a long list, when one comes near its end
     QWidget* widgetFor(const DrawerRow& row);
+    [[nodiscard]] QWidget* seriesButton(const DrawerRow& row);
     void markEntry(DrawerEntry* entry, int stars);
     void connectEntry(DrawerEntry* entry);
     void showMenu(DrawerEntry* entry, QPoint global);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/ui/session/piece_edits.h"
+#include "core/media/likeness.h"
 
 namespace wainscot::ui {
 
@@ -152,24 +153,72 @@ private:
                                         : people.join(QStringLiteral(", "));
     }
 
+    [[nodiscard]] bool wanted(const Picture& picture) const
+    {
+        const auto& seen = picture.people.children;
+        return wanted({DrawerItem::Kind::Picture, picture.id.number()}, picture.stars)
+            && (!m_filter.child.isValid()
+                || std::find(seen.begin(), seen.end(), m_filter.child) != seen.end())
+            && matches(picture.caption + QLatin1Char(' ') + picture.fileName + QLatin1Char(' ')
+                + peopleIn(picture));
+    }
+
+    void addPicture(const Picture& picture)
+    {
+        m_rows.push_back({DrawerRow::What::Picture,
+            {DrawerItem::Kind::Picture, picture.id.number()},
+            picture.caption.isEmpty() ? picture.fileName : picture.caption,
+            peopleIn(picture),
+            picture.stars});
+    }
+
+    // A series stands where its first picture would, the one that is proposed first of all.
+    void addSeries(std::vector<const Picture*> series)
+    {
+        const PictureId first = series.front()->id;
+        std::sort(series.begin(), series.end(), [](const Picture* a, const Picture* b) {
+            return isProposedBefore(*a, *b);
+        });
+        const bool opened = m_filter.opened.count(first) > 0;
+        for (const Picture* picture : series) {
+            // What hangs is never folded away.
+            const bool hangs = !m_used({DrawerItem::Kind::Picture, picture->id.number()}).isEmpty();
+            if (opened || hangs || picture == series.front())
+                addPicture(*picture);
+        }
+        m_rows.push_back({DrawerRow::What::Series,
+            {DrawerItem::Kind::Picture, first.number()},
+            opened ? tr("Show only the best of these %1").arg(series.size())
+                   : tr("Show all %1 that are nearly alike").arg(series.size()),
+            {},
+            0});
+    }
+
     void addPictures(PictureKind kind)
     {
+        std::vector<const Picture*> shown;
         for (const Picture* picture : picturesOf(m_book, m_experience.id)) {
-            const DrawerItem item{DrawerItem::Kind::Picture, picture->id.number()};
-            const auto& seen = picture->people.children;
-            const bool child = !m_filter.child.isValid()
-                || std::find(seen.begin(), seen.end(), m_filter.child) != seen.end();
-            if (picture->kind != kind || !child || !wanted(item, picture->stars))
-                continue;
-            const QString who = peopleIn(*picture);
-            if (matches(picture->caption + QLatin1Char(' ') + picture->fileName + QLatin1Char(' ')
-                    + who))
-                m_rows.push_back({DrawerRow::What::Picture,
-                    item,
-                    picture->caption.isEmpty() ? picture->fileName : picture->caption,
-                    who,
-                    picture->stars});
+            if (picture->kind == kind && wanted(*picture))
+                shown.push_back(picture);
         }
+        const std::map<PictureId, int> numbers = burstsOf(shown);
+        std::map<int, std::vector<const Picture*>> series;
+        for (const Picture* picture : shown) {
+            if (const auto at = numbers.find(picture->id); at != numbers.end())
+                series[at->second].push_back(picture);
+        }
+        for (const Picture* picture : shown) {
+            const auto at = numbers.find(picture->id);
+            if (at == numbers.end())
+                addPicture(*picture);
+            else if (series.at(at->second).front() == picture)
+                addSeries(series.at(at->second));
+        }
+        addNoPictures(kind);
+    }
+
+    void addNoPictures(PictureKind kind)
+    {
         if (!m_rows.empty())
             return;
         addSentence(kind == PictureKind::Photo
@@ -272,6 +321,22 @@ std::vector<DrawerRow> drawerRows(const Book& book,
     const WhereUsed& used)
 {
     return RowMaker(book, experience, filter, used).make();
+}
+
+std::vector<const Picture*> seriesOf(const Book& book, PictureId picture)
+{
+    const Picture* own = book.pictures.find(picture);
+    if (own == nullptr)
+        return {};
+    std::vector<const Picture*> all = picturesOf(book, own->experience);
+    const std::map<PictureId, int> numbers = burstsOf(all);
+    const auto at = numbers.find(picture);
+    std::erase_if(all, [&](const Picture* one) {
+        const auto other = numbers.find(one->id);
+        return one != own
+            && (at == numbers.end() || other == numbers.end() || other->second != at->second);
+    });
+    return all;
 }
 
 std::vector<Prompt> promptsOf(const Book& book, const Experience& experience)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <vector>
 
 #include "app/ui/canvas/incoming.h"
@@ -20,13 +21,15 @@ struct DrawerFilter {
     std::optional<QString> prompt; // key; empty = told in a meeting; nothing = every question
     MeetingId meeting; // invalid = any
     bool byGroup = false; // words by group instead of by question
+    std::set<PictureId> opened; // series of near-equal photos shown whole, by their first picture
     friend bool operator==(const DrawerFilter&, const DrawerFilter&) = default;
 };
 
 struct DrawerRow {
-    enum class What { Section, Words, Picture, Text, Sentence };
+    // Series: shows all of the near-equal photos above it, or the best of them only.
+    enum class What { Section, Words, Picture, Text, Sentence, Series };
     What what = What::Sentence;
-    DrawerItem item; // Words, Picture, Text
+    DrawerItem item; // Words, Picture, Text; of a series its first picture
     QString text; // heading, words, caption or sentence
     QString second; // count, or who
     int stars = 0;
@@ -50,6 +53,9 @@ private:
     const Experience& experience,
     const DrawerFilter& filter,
     const WhereUsed& used);
+
+// The photos of the series a picture belongs to, itself among them; it alone when it is in none.
+[[nodiscard]] std::vector<const Picture*> seriesOf(const Book& book, PictureId picture);
 
 // The questions of an experience as asked; the default ones when it has no set of its own.
 [[nodiscard]] std::vector<Prompt> promptsOf(const Book& book, const Experience& experience);
