@@ -161,8 +161,8 @@ Drafts draftsFor(
     if (!isDays(material)) {
         drafts.panels = ownDrafts(material, panels);
     } else {
-        const auto placed = std::count_if(pinned.begin(), pinned.end(), [](const Piece& piece) {
-            return piece.kind == PieceKind::Quote;
+        const auto placed = std::count_if(pinned.begin(), pinned.end(), [&](const Piece& piece) {
+            return piece.kind == PieceKind::Quote && !isOnLocked(piece, *material.book);
         });
         const PanelTemplate* own = ownTemplate(*material.book, material.display.plan);
         const int moments = std::max(1, momentsFor(own, panels) - static_cast<int>(placed));
@@ -172,7 +172,7 @@ Drafts draftsFor(
             drafts.quotes.insert(moment.quote->id);
         drafts.panels = draftDays(material, selection, panels);
     }
-    withoutPinned(drafts.panels, pinned);
+    withoutPinned(drafts.panels, pinned, *material.book);
     return drafts;
 }
 
@@ -380,8 +380,13 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     material.display.plan = choosePlan(*this, known, material);
     const PanelTemplate* own = ownTemplate(book, material.display.plan);
     setLook(*this, own, material.display, known == nullptr);
-    const QuoteRoom room = isDays(material) ? quoteRoom(material, rules, panels) : QuoteRoom();
-    Arranged arranged = arrangeInRoom(material, panels, proposal.pinned(), room, run, advises);
+    const int open = panels - proposal.lockedPanels();
+    if (open < 1)
+        return Error{ErrorCode::Refused,
+            QStringLiteral("\"%1\"").arg(display),
+            QStringLiteral("all of its panels are locked; unlock one or ask for one more")};
+    const QuoteRoom room = isDays(material) ? quoteRoom(material, rules, open) : QuoteRoom();
+    Arranged arranged = arrangeInRoom(material, open, proposal.pinned(), room, run, advises);
     if (auto* outcome = arranged ? std::get_if<ArrangeOutcome>(&*arranged) : nullptr)
         tellWhatIsUntranslated(material, *outcome);
     if (arranged)

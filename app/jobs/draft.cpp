@@ -163,14 +163,23 @@ std::vector<PanelDraft> draftDrawings(
     return drafts;
 }
 
-void withoutPinned(std::vector<PanelDraft>& drafts, const std::vector<Piece>& pinned)
+bool isOnLocked(const Piece& piece, const Book& book)
+{
+    const Panel* panel = book.panels.find(piece.panel);
+    return panel != nullptr && panel->locked;
+}
+
+void withoutPinned(
+    std::vector<PanelDraft>& drafts, const std::vector<Piece>& pinned, const Book& book)
 {
     const auto isThere = [&](PieceKind kind) {
-        return std::any_of(
-            pinned.begin(), pinned.end(), [&](const Piece& piece) { return piece.kind == kind; });
+        return std::any_of(pinned.begin(), pinned.end(), [&](const Piece& piece) {
+            return piece.kind == kind && (kind != PieceKind::Title || !isOnLocked(piece, book));
+        });
     };
-    const bool hasDominant = std::any_of(
-        pinned.begin(), pinned.end(), [](const Piece& piece) { return piece.dominant; });
+    const bool hasDominant = std::any_of(pinned.begin(), pinned.end(), [&](const Piece& piece) {
+        return piece.dominant && !isOnLocked(piece, book);
+    });
     for (std::size_t at = 0; at < drafts.size(); ++at) {
         std::erase_if(drafts[at].pieces, [&](const Piece& piece) {
             switch (piece.kind) {

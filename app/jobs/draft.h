@@ -54,8 +54,13 @@ struct ThreadMeeting {
 // the quotes on the panels say. "3-6 November. Words taken down as spoken by M. Adeyemi."
 [[nodiscard]] QString creditsFor(const Material& material, const std::vector<const Quote*>& quotes);
 
-// Takes out what stands on the display already because it is pinned there.
-void withoutPinned(std::vector<PanelDraft>& drafts, const std::vector<Piece>& pinned);
+// Whether a piece stands on a panel that arranging leaves alone.
+[[nodiscard]] bool isOnLocked(const Piece& piece, const Book& book);
+
+// Takes out what stands on the display already because it is pinned there or its panel is locked.
+// What is only on a locked panel leaves the others their titles and large pictures.
+void withoutPinned(
+    std::vector<PanelDraft>& drafts, const std::vector<Piece>& pinned, const Book& book);
 
 // Takes the group out that needs most words; false when at most one is left.
 bool dropLongestMoment(PanelDraft& draft, const Book& book, std::vector<Piece>& dropped);

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <map>
+#include <utility>
 
 namespace wainscot {
 
@@ -64,6 +66,83 @@ bool mayBeLeftOut(const ClearedPiece& piece, const QString& plan)
     return piece.kind == PieceKind::NextStep;
 }
 
+// A pin stays exactly where it is. What a hand has put over the margin is taken into the grid: the
+// engine knows nothing beyond it.
+void pin(engine::Item& item, const RectMm& cell, const Grid& grid)
+{
+    constexpr Mm kHair(0.05);
+    const RectMm inside =
+        RectMm{{}, {}, grid.panel.width, grid.panel.height}.grown(kHair - grid.margin);
+    const bool whole = cell.x >= inside.x && cell.y >= inside.y && cell.right() <= inside.right()
+        && cell.bottom() <= inside.bottom();
+    item.pinned = gridRectFor(grid, cell);
+    if (whole)
+        item.pinnedAt = cell;
+}
+
+// Pieces of one group, and pieces the teacher keeps together, are one block.
+class Blocks {
+public:
+    explicit Blocks(const std::vector<ClearedPiece>& pieces)
+    {
+        std::map<int, int> ofGroup;
+        std::map<int, int> ofTogether;
+        for (const ClearedPiece& piece : pieces) {
+            m_parents.push_back(int(m_parents.size()));
+            const int at = m_parents.back();
+            if (piece.group > 0)
+                join(at, ofGroup.try_emplace(piece.group, at).first->second);
+            if (piece.together > 0)
+                join(at, ofTogether.try_emplace(piece.together, at).first->second);
+        }
+        std::map<int, int> sizes;
+        for (int i = 0; i < int(pieces.size()); ++i)
+            ++sizes[root(i)];
+        std::map<int, int> numbers;
+        for (int i = 0; i < int(pieces.size()); ++i) {
+            const bool alone = pieces[std::size_t(i)].group == 0 && sizes[root(i)] == 1;
+            m_numbers.push_back(
+                alone ? 0 : numbers.try_emplace(root(i), int(numbers.size()) + 1).first->second);
+        }
+    }
+    [[nodiscard]] int numberOf(std::size_t piece) const { return m_numbers[piece]; } // 0 = alone
+
+private:
+    [[nodiscard]] int root(int at) const
+    {
+        while (m_parents[std::size_t(at)] != at)
+            at = m_parents[std::size_t(at)];
+        return at;
+    }
+    void join(int a, int b)
+    {
+        const int first = std::min(root(a), root(b));
+        m_parents[std::size_t(std::max(root(a), root(b)))] = first;
+    }
+
+    std::vector<int> m_parents;
+    std::vector<int> m_numbers;
+};
+
+// A block is read in one go: its pieces follow its first one.
+void bringTogether(std::vector<engine::Item>& items)
+{
+    std::map<int, std::size_t> firsts;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (items[i].group > 0)
+            firsts.try_emplace(items[i].group, i);
+    }
+    std::vector<std::pair<std::size_t, std::size_t>> order;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        order.emplace_back(items[i].group > 0 ? firsts[items[i].group] : i, i);
+    std::sort(order.begin(), order.end());
+    std::vector<engine::Item> sorted;
+    sorted.reserve(items.size());
+    for (const auto& [first, own] : order)
+        sorted.push_back(items[own]);
+    items = std::move(sorted);
+}
+
 } // namespace
 
 engine::GridRect gridRectFor(const Grid& grid, const RectMm& cell)
@@ -104,12 +183,14 @@ engine::Request requestFor(
     request.plan = panel.display().plan.toStdString();
     const bool twoLanguages = panel.display().plan == QLatin1String("evening");
     const QString first = panel.pieces().empty() ? QString() : panel.pieces().front().language;
-    for (const ClearedPiece& piece : panel.pieces()) {
+    const Blocks blocks(panel.pieces());
+    for (std::size_t at = 0; at < panel.pieces().size(); ++at) {
+        const ClearedPiece& piece = panel.pieces()[at];
         engine::Item item;
         item.id = piece.id.number();
         item.kind = static_cast<engine::Kind>(piece.kind);
         item.importance = piece.dominant ? 3 : 1;
-        item.group = piece.group;
+        item.group = blocks.numberOf(at);
         item.indent = text.indent(item.id);
         item.fromRight = QLocale(piece.language).textDirection() == Qt::RightToLeft;
         item.optional = mayBeLeftOut(piece, panel.display().plan);
@@ -119,9 +200,10 @@ engine::Request requestFor(
         if (piece.picture)
             item.picture = shapeOf(piece);
         if (piece.pinned && !piece.cell.isEmpty())
-            item.pinned = gridRectFor(grid, piece.cell);
+            pin(item, piece.cell, grid);
         request.items.push_back(item);
     }
+    bringTogether(request.items);
     return request;
 }
 

@@ -2,6 +2,8 @@
 
 #include "app/jobs/sentences.h"
 
+#include <algorithm>
+
 namespace wainscot {
 
 namespace {
@@ -78,6 +80,61 @@ QString calledFor(const Piece& piece, const Book& book)
         return QStringLiteral("the picture %1").arg(picture->fileName);
     QString kind = nameOf(piece.kind);
     return QStringLiteral("the %1").arg(kind.replace(QLatin1Char('_'), QLatin1Char(' ')));
+}
+
+namespace {
+
+const Piece* pieceOf(engine::ItemId id, const std::vector<Piece>& pieces)
+{
+    const auto found = std::find_if(
+        pieces.begin(), pieces.end(), [&](const Piece& piece) { return piece.id.number() == id; });
+    return found == pieces.end() ? nullptr : &*found;
+}
+
+QString whyUnmet(engine::UnmetWish::Why why)
+{
+    switch (why) {
+    case engine::UnmetWish::Why::TextKeepsItsSize:
+        return QStringLiteral("keeps its size: its letters are as large as they must be");
+    case engine::UnmetWish::Why::Pinned:
+        return QStringLiteral("keeps its size because it is pinned");
+    case engine::UnmetWish::Why::NoRoom:
+        return QStringLiteral("does not get the size you asked for: the rest would not fit, or it "
+                              "has too few pixels");
+    }
+    return {};
+}
+
+} // namespace
+
+QStringList wishSentences(
+    const engine::Arrangement& arrangement, const std::vector<Piece>& pieces, const Book& book)
+{
+    QStringList sentences;
+    for (const engine::UnmetWish& wish : arrangement.unmetWishes) {
+        if (const Piece* piece = pieceOf(wish.id, pieces))
+            sentences << QStringLiteral("%1 %2.").arg(calledFor(*piece, book), whyUnmet(wish.why));
+    }
+    if (arrangement.fallback)
+        sentences << QStringLiteral("no straight cuts go between the pinned pieces, so this is a "
+                                    "good arrangement around them, not the proven best.");
+    return sentences;
+}
+
+QString whyNoRoom(
+    const engine::Failure& failure, const std::vector<Piece>& pieces, const Book& book)
+{
+    QStringList names;
+    for (const engine::ItemId id : failure.items) {
+        if (const Piece* piece = pieceOf(id, pieces))
+            names << calledFor(*piece, book);
+    }
+    if (failure.what != engine::Obstacle::PinsOverlap || names.isEmpty())
+        return whyNoRoom(failure);
+    if (names.size() == 1)
+        return QStringLiteral("%1 is pinned beyond the edge; move or unpin it.").arg(names.front());
+    return QStringLiteral("%1 are pinned over each other; move or unpin one.")
+        .arg(listInWords(names));
 }
 
 } // namespace wainscot

@@ -37,13 +37,6 @@ engine::Form formOf(const PanelTemplate& made)
     return form;
 }
 
-QString roomSentence(const engine::Failure& failure, int panel)
-{
-    if (failure.what == engine::Obstacle::Cancelled)
-        return QStringLiteral("Stopped; nothing was changed.");
-    return QStringLiteral("Panel %1: %2").arg(QString::number(panel), whyNoRoom(failure));
-}
-
 bool keepsPlan(const std::vector<std::pair<int, engine::Arrangement>>& arranged)
 {
     return std::all_of(arranged.begin(), arranged.end(), [](const auto& one) {
@@ -61,15 +54,23 @@ Proposal::Proposal(const Book& book, const Display& display, const JobRun& run)
     , m_run(run)
     , m_edit(book, QStringLiteral("Propose %1").arg(display.name))
     , m_display(display)
+    , m_before(book, display.id)
 {
     if (!m_display.id.isValid())
         m_display.id = m_edit.newId<Display>();
     for (const Panel* panel : panelsOf(book, m_display.id)) {
         for (const Piece* piece : piecesOf(book, panel->id)) {
-            if (piece->pinned && !piece->cell.isEmpty())
+            if (panel->locked || (piece->pinned && !piece->cell.isEmpty()))
                 m_pinned.push_back(*piece);
         }
     }
+}
+
+int Proposal::lockedPanels() const
+{
+    const auto panels = panelsOf(m_book, m_display.id);
+    return static_cast<int>(std::count_if(
+        panels.begin(), panels.end(), [](const Panel* panel) { return panel->locked; }));
 }
 
 void Proposal::setDisplay(const Display& display)
@@ -83,24 +84,42 @@ void Proposal::setDisplay(const Display& display)
 void Proposal::setDrafts(const std::vector<PanelDraft>& drafts)
 {
     const std::vector<const Panel*> known = panelsOf(m_book, m_display.id);
-    for (std::size_t at = 0; at < drafts.size(); ++at) {
-        Panelled panelled;
-        if (at < known.size())
-            panelled.panel = *known[at];
-        else
-            panelled.panel.id = m_edit.newId<Panel>();
-        panelled.panel.display = m_display.id;
-        panelled.panel.number = static_cast<int>(at) + 1;
-        panelled.draft = drafts[at];
-        for (Piece& piece : panelled.draft.pieces) {
-            piece.id = m_edit.newId<Piece>();
-            piece.panel = panelled.panel.id;
-        }
-        m_panels.push_back(panelled);
-    }
+    addPanels(drafts, known);
     addPinned(known);
-    for (Panelled& panelled : m_panels)
-        sortForReading(panelled.draft.pieces, m_display.plan);
+    for (std::size_t at = 0; at < m_panels.size(); ++at) {
+        m_panels[at].panel.number = static_cast<int>(at) + 1;
+        if (!m_panels[at].panel.locked)
+            sortForReading(m_panels[at].draft.pieces, m_display.plan);
+    }
+}
+
+// Locked panels keep their place among the others; drafts come onto the rest and onto new ones.
+void Proposal::addPanels(
+    const std::vector<PanelDraft>& drafts, const std::vector<const Panel*>& known)
+{
+    auto draft = drafts.begin();
+    const auto add = [&](Panel panel) {
+        Panelled panelled;
+        panel.display = m_display.id;
+        panelled.panel = panel;
+        if (!panel.locked)
+            panelled.draft = *draft++;
+        for (Piece& piece : panelled.draft.pieces) {
+            m_before.onto(piece);
+            piece.id = m_edit.newId<Piece>();
+            piece.panel = panel.id;
+        }
+        m_panels.push_back(std::move(panelled));
+    };
+    for (const Panel* panel : known) {
+        if (panel->locked || draft != drafts.end())
+            add(*panel);
+    }
+    while (draft != drafts.end()) {
+        Panel panel;
+        panel.id = m_edit.newId<Panel>();
+        add(panel);
+    }
 }
 
 // Pinned pieces stay on their panel, even where nothing new comes onto it.
@@ -156,6 +175,8 @@ Proposal::Attempt Proposal::attempt(const Display& display) const
     const PermissionRules rules(scratch, display, m_run.today);
     Arranged arranged;
     for (const Panelled& panelled : m_panels) {
+        if (panelled.panel.locked)
+            continue;
         const ClearedPanel cleared = rules.clear(panelled.panel);
         const PanelStyle style = styleFor(cleared);
         const PanelMeasurer text(cleared.pieces(), style, display.language);
@@ -290,11 +311,36 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
         }
         for (const engine::DroppedWish& wish : arrangement.droppedWishes)
             outcome.droppedWishes.push_back(sentenceFor(wish, without));
+        sayWishes(arrangement, number, outcome);
+    }
+    for (const Panelled& panelled : m_panels) {
+        for (const Piece& piece : panelled.draft.pieces) {
+            if (panelled.panel.locked)
+                outcome.pieces.push_back({piece, panelled.panel.number});
+        }
     }
     outcome.leftOut = leftOut(material);
     outcome.refused = material.refused.size();
     fillEdit(outcome);
     return outcome;
+}
+
+void Proposal::sayWishes(
+    const engine::Arrangement& arrangement, int panel, ArrangeOutcome& outcome) const
+{
+    const auto& pieces = m_panels[static_cast<std::size_t>(panel - 1)].draft.pieces;
+    for (const QString& sentence : wishSentences(arrangement, pieces, m_book))
+        outcome.droppedWishes.push_back(
+            QStringLiteral("Panel %1: %2").arg(QString::number(panel), sentence));
+}
+
+QString Proposal::roomSentence(const engine::Failure& failure, int panel) const
+{
+    if (failure.what == engine::Obstacle::Cancelled)
+        return QStringLiteral("Stopped; nothing was changed.");
+    const auto& pieces = m_panels[static_cast<std::size_t>(panel - 1)].draft.pieces;
+    return QStringLiteral("Panel %1: %2")
+        .arg(QString::number(panel), whyNoRoom(failure, pieces, m_book));
 }
 
 std::vector<LeftOut> Proposal::leftOut(const Material& material) const

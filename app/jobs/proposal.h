@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/jobs/arrange_job.h"
+#include "app/jobs/carried_over.h"
 #include "app/jobs/draft.h"
 
 #include <variant>
@@ -16,7 +17,9 @@ public:
     Proposal(const Book& book, const Display& display, const JobRun& run);
 
     [[nodiscard]] const Display& display() const { return m_display; }
+    // Pieces that stay where they are: pinned, or on a locked panel.
     [[nodiscard]] const std::vector<Piece>& pinned() const { return m_pinned; }
+    [[nodiscard]] int lockedPanels() const;
     void setDisplay(const Display& display);
     void setDrafts(const std::vector<PanelDraft>& drafts);
 
@@ -47,7 +50,11 @@ private:
     [[nodiscard]] bool makeRoomForPlan(const Arranged& arranged);
     [[nodiscard]] ArrangeOutcome outcomeOf(const Arranged& arranged, const Material& material);
     void fillEdit(ArrangeOutcome& outcome);
+    void addPanels(const std::vector<PanelDraft>& drafts, const std::vector<const Panel*>& known);
     void addPinned(const std::vector<const Panel*>& known);
+    [[nodiscard]] QString roomSentence(const engine::Failure& failure, int panel) const;
+    void sayWishes(
+        const engine::Arrangement& arrangement, int panel, ArrangeOutcome& outcome) const;
     [[nodiscard]] std::vector<LeftOut> leftOut(const Material& material) const;
 
     const Book& m_book;
@@ -55,6 +62,7 @@ private:
     EditBuilder m_edit;
     Display m_display;
     const PanelTemplate* m_own = nullptr; // the teacher's template the display is arranged by
+    CarriedOver m_before;
     std::vector<Piece> m_pinned;
     std::vector<Panelled> m_panels;
     std::vector<Piece> m_dropped; // of the drafts, for want of room

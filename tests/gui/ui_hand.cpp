@@ -94,6 +94,7 @@ TEST(Hand, AlignsToTheFirstAndSpreadsEvenly)
     EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Aligned 3 pieces"));
     at.key(Qt::Key_V);
     std::vector<RectMm> cells;
+    cells.reserve(3);
     for (int i = 0; i < 3; ++i)
         cells.push_back(at.piece(quotes[std::size_t(i)]).cell);
     std::sort(cells.begin(), cells.end(), [](auto& a, auto& b) { return a.y < b.y; });
@@ -219,6 +220,71 @@ TEST(Hand, LiftsSeveralByKeys)
     at.key(Qt::Key_Up);
     at.key(Qt::Key_Return);
     EXPECT_LT(at.piece(quotes[1]).cell.y, other.y);
+}
+
+TEST(Wishes, TwoPiecesAreKeptTogetherAndApartAgainByKey)
+{
+    WindowAtWork at;
+    at.propose();
+    const auto quotes = at.all(PieceKind::Quote);
+    ASSERT_GE(quotes.size(), 2U);
+    at.clickOn(quotes.front());
+    QTest::mouseClick(&at.canvas(), Qt::LeftButton, Qt::ShiftModifier, at.middleOf(quotes.back()));
+    ASSERT_EQ(at.canvas().held().size(), 2U);
+    at.canvas().setFocus();
+    at.key(Qt::Key_K);
+    at.settle();
+    EXPECT_GT(at.piece(quotes.front()).together, 0);
+    EXPECT_EQ(at.piece(quotes.front()).together, at.piece(quotes.back()).together);
+    EXPECT_EQ(at.compose().actions().together->text(), QStringLiteral("No longer together"));
+    at.canvas().setFocus();
+    at.key(Qt::Key_K);
+    at.settle();
+    EXPECT_EQ(at.piece(quotes.front()).together, 0);
+}
+
+TEST(Wishes, ANewPanelBeginsWhereOneSays)
+{
+    WindowAtWork at;
+    at.propose();
+    const std::vector<Piece> before = at.pieces();
+    const PanelId first = at.session().panel()->id;
+    const PieceId last = at.all(PieceKind::Quote).back();
+    at.clickOn(last);
+    at.canvas().setFocus();
+    at.key(Qt::Key_N);
+    at.settle();
+    EXPECT_EQ(panelsOf(at.book(), at.session().display()->id).size(), 2U);
+    EXPECT_NE(at.session().panel()->id, first);
+    EXPECT_EQ(at.piece(last).panel, at.session().panel()->id);
+    std::size_t there = 0;
+    for (const Panel* panel : panelsOf(at.book(), at.session().display()->id)) {
+        for (const Piece* piece : piecesOf(at.book(), panel->id)) {
+            EXPECT_FALSE(piece->cell.isEmpty()) << "every piece has a place";
+            ++there;
+        }
+    }
+    EXPECT_EQ(there, before.size()) << "nothing is lost";
+    at.session().undo();
+    EXPECT_EQ(panelsOf(at.book(), at.session().display()->id).size(), 1U) << "one step of undo";
+    EXPECT_EQ(at.pieces(), before);
+}
+
+TEST(Wishes, ALockedPanelIsNotArranged)
+{
+    WindowAtWork at;
+    at.propose();
+    at.compose().actions().lockPanel->trigger();
+    EXPECT_TRUE(at.session().panel()->locked);
+    EXPECT_TRUE(at.compose().actions().lockPanel->isChecked());
+    const std::vector<Piece> before = at.pieces();
+    at.compose().actions().arrangeAgain->trigger();
+    at.compose().actions().arrangeDisplay->trigger();
+    at.settle();
+    EXPECT_EQ(at.pieces(), before);
+    at.compose().actions().lockPanel->trigger();
+    EXPECT_FALSE(at.session().panel()->locked);
+    EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Unlocked: panel 1"));
 }
 
 } // namespace

@@ -419,5 +419,192 @@ TEST(Sentences, NameTheThingAndTheCause)
         QStringLiteral("a, b and c"));
 }
 
+// A display arranged once, and its pieces by what they show.
+struct Hung {
+    explicit Hung(int panels = 1)
+        : puddle(fourDays())
+    {
+        job = hallway();
+        job.panels = panels;
+        again();
+    }
+    ArrangeOutcome again()
+    {
+        ArrangeOutcome outcome = puddle.arranged(job);
+        apply(outcome.edit, puddle.book);
+        return outcome;
+    }
+    [[nodiscard]] std::vector<Piece> all(PieceKind kind) const
+    {
+        std::vector<Piece> found;
+        for (const auto& [id, piece] : puddle.book.pieces.rows()) {
+            if (piece.kind == kind)
+                found.push_back(piece);
+        }
+        return found;
+    }
+    [[nodiscard]] const Piece* showing(QuoteId quote) const
+    {
+        for (const auto& [id, piece] : puddle.book.pieces.rows()) {
+            if (piece.quote == quote)
+                return &piece;
+        }
+        return nullptr;
+    }
+    Puddle puddle;
+    ArrangeJob job;
+};
+
+TEST(TeachersHand, APinStaysToTheHundredthWhereverItWasPut)
+{
+    Hung hung;
+    Piece pinned = hung.all(PieceKind::Quote).front();
+    pinned.pinned = true;
+    pinned.cell = {Mm(251.37), Mm(402.13), Mm(187.71), Mm(96.4)};
+    hung.puddle.book.pieces.put(pinned);
+    const ArrangeOutcome outcome = hung.again();
+    const Piece* now = hung.showing(pinned.quote);
+    ASSERT_NE(now, nullptr);
+    EXPECT_EQ(now->cell, pinned.cell);
+    for (const ArrangedPiece& one : outcome.pieces) {
+        if (one.piece.id == now->id)
+            continue;
+        const RectMm both = intersection(one.piece.cell, pinned.cell);
+        EXPECT_LT(std::min(both.width, both.height), Mm(0.05))
+            << nameOf(one.piece.kind).toStdString();
+    }
+}
+
+TEST(TeachersHand, WhatWasDoneToAPieceOutlivesAProposalAnew)
+{
+    Hung hung;
+    Piece photo = hung.all(PieceKind::Photo).back();
+    photo.size = 1;
+    photo.framing = {{0.4, 0.6}, 1.5};
+    photo.text = QStringLiteral("My own caption.");
+    photo.palette = QStringLiteral("Rowan");
+    hung.puddle.book.pieces.put(photo);
+    hung.again();
+    const auto photos = hung.all(PieceKind::Photo);
+    const auto now = std::find_if(photos.begin(), photos.end(), [&](const Piece& piece) {
+        return piece.picture == photo.picture;
+    });
+    ASSERT_NE(now, photos.end());
+    EXPECT_NE(now->id, photo.id) << "it is a new piece";
+    EXPECT_EQ(now->size, 1);
+    EXPECT_EQ(now->framing, photo.framing);
+    EXPECT_EQ(now->text, photo.text);
+    EXPECT_EQ(now->palette, photo.palette);
+}
+
+TEST(TeachersHand, ALockedPanelIsLeftExactlyAsItIs)
+{
+    Hung hung(2);
+    const Display display = hung.puddle.book.displays.rows().begin()->second;
+    Panel first = *panelsOf(hung.puddle.book, display.id).front();
+    first.locked = true;
+    hung.puddle.book.panels.put(first);
+    std::vector<Piece> before;
+    for (const Piece* piece : piecesOf(hung.puddle.book, first.id))
+        before.push_back(*piece);
+    const ArrangeOutcome outcome = hung.again();
+    std::vector<Piece> after;
+    for (const Piece* piece : piecesOf(hung.puddle.book, first.id))
+        after.push_back(*piece);
+    EXPECT_EQ(after, before);
+    EXPECT_EQ(outcome.panels, 2);
+    EXPECT_TRUE(hung.puddle.book.panels.find(first.id)->locked);
+    // Nothing of it is shown twice, and the other panel has a way in of its own.
+    std::map<QuoteId, int> shown;
+    bool titled = false;
+    for (const ArrangedPiece& one : outcome.pieces) {
+        if (one.piece.quote.isValid()) {
+            EXPECT_EQ(++shown[one.piece.quote], 1);
+        }
+        titled = titled || (one.panel == 2 && one.piece.kind == PieceKind::Title);
+    }
+    EXPECT_TRUE(titled);
+}
+
+TEST(TeachersHand, ADisplayOfLockedPanelsSaysSo)
+{
+    Hung hung;
+    const Display display = hung.puddle.book.displays.rows().begin()->second;
+    Panel only = *panelsOf(hung.puddle.book, display.id).front();
+    only.locked = true;
+    hung.puddle.book.panels.put(only);
+    const auto outcome = hung.job.run(hung.puddle.book, Puddle::runOf());
+    ASSERT_FALSE(outcome.ok());
+    EXPECT_THAT(outcome.error().detail.toStdString(), HasSubstr("locked"));
+    hung.job.panels = 2;
+    EXPECT_EQ(hung.again().panels, 2);
+}
+
+TEST(TeachersHand, WishesThatHadNoEffectAreNamed)
+{
+    Hung hung;
+    Piece quote = hung.all(PieceKind::Quote).front();
+    quote.size = 2;
+    hung.puddle.book.pieces.put(quote);
+    const ArrangeOutcome outcome = hung.again();
+    std::vector<std::string> said;
+    for (const QString& sentence : outcome.droppedWishes)
+        said.push_back(sentence.toStdString());
+    EXPECT_THAT(said, Contains(HasSubstr("keeps its size")));
+}
+
+TEST(TeachersHand, PinsOverEachOtherAreNamed)
+{
+    Hung hung;
+    auto quotes = hung.all(PieceKind::Quote);
+    ASSERT_GE(quotes.size(), 2U);
+    for (Piece& one : quotes) {
+        one.pinned = true;
+        one.cell = {Mm(200), Mm(200), Mm(180), Mm(90)};
+        hung.puddle.book.pieces.put(one);
+    }
+    const auto outcome = hung.job.run(hung.puddle.book, Puddle::runOf());
+    ASSERT_TRUE(outcome.ok());
+    const auto* failure = std::get_if<ArrangeFailure>(&*outcome);
+    ASSERT_NE(failure, nullptr);
+    EXPECT_THAT(failure->says.toStdString(), HasSubstr("said"));
+    EXPECT_THAT(failure->says.toStdString(), HasSubstr("pinned over each other"));
+}
+
+TEST(TeachersHand, PiecesKeptTogetherStandInOneBlock)
+{
+    Hung hung;
+    const auto quotes = hung.all(PieceKind::Quote);
+    ASSERT_GE(quotes.size(), 3U);
+    Piece first = quotes.front();
+    Piece last = quotes.back();
+    first.together = last.together = 1;
+    hung.puddle.book.pieces.put(first);
+    hung.puddle.book.pieces.put(last);
+    hung.again();
+    const Piece* one = hung.showing(first.quote);
+    const Piece* other = hung.showing(last.quote);
+    ASSERT_TRUE(one != nullptr && other != nullptr);
+    EXPECT_EQ(one->together, other->together);
+    // The block holds both days and nothing of another.
+    RectMm block = one->cell;
+    for (const auto& [id, piece] : hung.puddle.book.pieces.rows()) {
+        if (piece.group != one->group && piece.group != other->group)
+            continue;
+        const Mm right = std::max(block.right(), piece.cell.right());
+        const Mm bottom = std::max(block.bottom(), piece.cell.bottom());
+        block.x = std::min(block.x, piece.cell.x);
+        block.y = std::min(block.y, piece.cell.y);
+        block.width = right - block.x;
+        block.height = bottom - block.y;
+    }
+    for (const auto& [id, piece] : hung.puddle.book.pieces.rows()) {
+        if (piece.group == one->group || piece.group == other->group)
+            continue;
+        const RectMm both = intersection(piece.cell, block);
+        EXPECT_LT(std::min(both.width, both.height), Mm(0.05)) << nameOf(piece.kind).toStdString();
+    }
+}
+
 } // namespace
 } // namespace wainscot

@@ -60,6 +60,8 @@ void ComposePlace::makePieceActions()
         on(tr("Even across"), Qt::Key_H, PieceAction::SpreadAcross),
         on(tr("Even down"), Qt::Key_V, PieceAction::SpreadDown)};
     a.arrangeThese = on(tr("Arrange only these"), Qt::Key_A, PieceAction::ArrangeThese);
+    a.together = on(tr("Keep together"), Qt::Key_K, PieceAction::Together);
+    a.startPanel = on(tr("Start a new panel here"), Qt::Key_N, PieceAction::StartPanel);
     a.lift = action(
         tr("Lift"), {}, [this] { canvas().lift(); }, true);
     a.all = action(
@@ -94,6 +96,9 @@ void ComposePlace::makePanelActions()
     });
     a.takeDownPanel = action(
         tr("Take this panel down"), {}, [this] { m_desk.removePanel(m_session.panel()->id); });
+    a.lockPanel =
+        action(tr("Lock this panel"), {}, [this] { m_desk.setLocked(!m_desk.isLocked()); });
+    a.lockPanel->setCheckable(true);
     a.history =
         action(tr("How this display came about"), Qt::CTRL | Qt::Key_H, [this] { showHistory(); });
     a.kinds = action(
@@ -169,7 +174,7 @@ void ComposePlace::showMenu(QPoint global)
     if (canvas().inHand().isValid()) {
         offer({a.write, a.bigger, a.smaller, a.crop, a.treat, a.swap, a.pin, a.people, a.names});
         offer(a.lines + QVector<QAction*>{a.arrangeThese});
-        offer({a.toEarlier, a.toLater, a.pieceColours, a.pieceLetters});
+        offer({a.together, a.startPanel, a.toEarlier, a.toLater, a.pieceColours, a.pieceLetters});
         offer({a.cut, a.copy, a.onceMore, a.takeOff});
     }
     offer({a.paste, a.all, a.arrangeAgain});

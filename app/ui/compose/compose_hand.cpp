@@ -155,6 +155,9 @@ void ComposePlace::perform(PieceAction action)
     case PieceAction::People:
         askPeople(piece->picture);
         break;
+    case PieceAction::StartPanel:
+        m_desk.startPanelHere(hand);
+        break;
     default:
         break;
     }
@@ -180,6 +183,9 @@ bool ComposePlace::performOnSeveral(PieceAction action, const PieceIds& held)
         return true;
     case PieceAction::ArrangeThese:
         m_desk.arrangeOnly(held);
+        return true;
+    case PieceAction::Together:
+        m_desk.setTogether(held, !m_desk.areTogether(held));
         return true;
     default:
         return false;

@@ -143,6 +143,11 @@ void ComposePlace::refreshNote()
     enable({a.bigger, a.smaller, a.swap, a.why, a.pieceColours, a.pieceLetters}, has && held == 1);
     enable(a.lines.mid(0, 6) + QVector<QAction*>{a.arrangeThese}, held > 1);
     enable(a.lines.mid(6), held > 2);
+    const bool apart = m_desk.areTogether(canvas().held());
+    a.together->setText(apart ? tr("No longer together") : tr("Keep together"));
+    a.together->setEnabled(held > 1 || apart);
+    a.startPanel->setEnabled(has && held == 1);
+    a.lockPanel->setChecked(m_desk.isLocked());
     a.crop->setEnabled(has && held == 1 && piece->kind == PieceKind::Photo);
     a.treat->setEnabled(has && held == 1 && isPicture(piece->kind));
     const bool names = has && held == 1 && isPicture(piece->kind)
@@ -161,6 +166,7 @@ void ComposePlace::refreshNote()
                a.namePanel,
                a.panelOnceMore,
                a.takeDownPanel,
+               a.lockPanel,
                a.stepBack,
                a.history,
                a.colours,

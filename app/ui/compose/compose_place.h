@@ -38,6 +38,8 @@ public:
         QAction* why = nullptr;
         QVector<QAction*> lines; // align and spread, in the order of PieceAction
         QAction* arrangeThese = nullptr;
+        QAction* together = nullptr;
+        QAction* startPanel = nullptr;
         QAction* all = nullptr;
         QAction* copy = nullptr;
         QAction* cut = nullptr;
@@ -52,6 +54,7 @@ public:
         QAction* namePanel = nullptr;
         QAction* panelOnceMore = nullptr;
         QAction* takeDownPanel = nullptr;
+        QAction* lockPanel = nullptr;
         QAction* history = nullptr;
         QAction* kinds = nullptr;
         QAction* colours = nullptr;

@@ -100,7 +100,16 @@ public:
     // `edited` make themselves room; without any the panel is arranged anew.
     void arrangeAgain(int gesture = 0, const PieceIds& edited = {});
     void arrangeOnly(const PieceIds& ids); // the others stay where they are
-    void arrangeDisplay(); // every panel, each with its own pieces
+    void arrangeDisplay(); // every panel that is not locked, each with its own pieces
+    void arrangePanels(const std::vector<PanelId>& which, const QString& label, int gesture);
+
+    // Wishes (desk_wishes.cpp).
+    [[nodiscard]] bool areTogether(const PieceIds& ids) const;
+    void setTogether(const PieceIds& ids, bool together);
+    void startPanelHere(PieceId id); // it and all that is read after it
+    [[nodiscard]] bool isLocked() const; // the panel one is at
+    void setLocked(bool locked);
+
     // Asks for up to three other ways; `waysFound` answers.
     void findOtherWays();
     void takeWay(const std::vector<Piece>& way);

@@ -40,6 +40,10 @@ void Desk::arrangeAgain(int gesture, const PieceIds& edited)
     const DrawnPanel* drawn = drawnPanel();
     if (drawn == nullptr)
         return;
+    if (isLocked()) {
+        Q_EMIT announced(tr("This panel is locked. Unlock it to have it arranged."));
+        return;
+    }
     std::vector<Piece> pieces = asTried({});
     const ClearedPanel cleared = clearedAs(pieces);
     const Rearrangement arrangement(
@@ -91,8 +95,23 @@ void Desk::arrangeDisplay()
 {
     if (m_drawn == std::nullopt)
         return;
+    std::vector<PanelId> open;
+    for (const Panel* panel : panelsOf(m_session.book(), m_drawn->display.id)) {
+        if (!panel->locked)
+            open.push_back(panel->id);
+    }
+    if (open.empty())
+        Q_EMIT announced(tr("Every panel is locked."));
+    else
+        arrangePanels(open, tr("Arranged the display"), 0);
+}
+
+void Desk::arrangePanels(const std::vector<PanelId>& which, const QString& label, int gesture)
+{
     std::vector<Rearrangement> all;
     for (const DrawnPanel& drawn : m_drawn->panels) {
+        if (std::find(which.begin(), which.end(), drawn.cleared.id()) == which.end())
+            continue;
         std::vector<Piece> pieces;
         for (const Piece* own : piecesOf(m_session.book(), drawn.cleared.id()))
             pieces.push_back(*own);
@@ -115,9 +134,9 @@ void Desk::arrangeDisplay()
             }
             return arranged;
         },
-        [this](Result<std::vector<Piece>> result) {
+        [this, label, gesture](Result<std::vector<Piece>> result) {
             if (result)
-                takeOver(*result, tr("Arranged the display"), 0);
+                takeOver(*result, label, gesture);
             else
                 Q_EMIT announced(whyNot(result.error()));
         });

@@ -141,8 +141,10 @@ void HungPanels::refresh()
     const double shape = drawn->display.panelSize.height / drawn->display.panelSize.width;
     for (const DrawnPanel& panel : drawn->panels) {
         HungPanel* hung = find(panel.cleared.id());
+        const Panel* own = m_session.book().panels.find(panel.cleared.id());
+        const bool locked = own != nullptr && own->locked;
         hung->say(tr("Panel %1 of %2").arg(panel.cleared.number()).arg(drawn->panels.size()),
-            panel.cleared.title(),
+            locked ? tr("locked: %1").arg(panel.cleared.title()) : panel.cleared.title(),
             shape);
         hung->setCurrent(panel.cleared.id() == m_session.panel()->id);
     }

@@ -200,6 +200,10 @@ void Note::addFacts(const Piece& piece)
     facts << tr("%1 \u00d7 %2 mm.").arg(qRound(box.width.value())).arg(qRound(box.height.value()));
     if (piece.pinned)
         facts << tr("Pinned by you.");
+    if (piece.together > 0)
+        facts << tr("Kept together with others.");
+    if (m_desk.isLocked())
+        facts << tr("The panel is locked: no arranging changes it.");
     m_column->addSpacing(air(1));
     m_column->addWidget(new Label(facts.join(QLatin1Char(' ')), 0.85, QFont::Normal, true));
 }
@@ -296,6 +300,10 @@ void Note::showSeveral(const PieceIds& ids)
         addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
     m_column->addWidget(addAction(
         PieceAction::ArrangeThese, Icon::Ways, tr("Arrange only these"), QStringLiteral("A")));
+    m_column->addWidget(addAction(PieceAction::Together,
+        Icon::Pin,
+        m_desk.areTogether(ids) ? tr("No longer together") : tr("Keep together"),
+        QStringLiteral("K")));
     m_rover->setMembers(m_actions, qMax(0, stopIndex));
     if (focused && m_rover->stop() != nullptr)
         m_rover->stop()->setFocus();

@@ -33,6 +33,8 @@ enum class PieceAction {
     SpreadAcross,
     SpreadDown,
     ArrangeThese,
+    Together, // or no longer
+    StartPanel,
 };
 
 class Note : public Card {

@@ -71,16 +71,17 @@ void MainWindow::makeEditMenu(QMenu& menu)
         a.why,
         a.lift,
         a.toEarlier,
-        a.toLater});
+        a.toLater,
+        a.startPanel});
     QMenu* several = menu.addMenu(tr("Several pieces"));
     several->addActions(a.lines);
-    several->addAction(a.arrangeThese);
+    several->addActions({a.arrangeThese, a.together});
     menu.addSeparator();
     menu.addActions({a.arrangeAgain, a.otherWays, a.arrangeDisplay, a.proposeAnew});
     QMenu* look = menu.addMenu(tr("How it looks"));
     look->addActions({a.kinds, a.colours, a.letters, a.pieceColours, a.pieceLetters});
     QMenu* panel = menu.addMenu(tr("Panel"));
-    panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel});
+    panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel, a.lockPanel});
     menu.addSeparator();
     menu.addAction(a.find);
 }

@@ -90,6 +90,68 @@ Edit removePanel(const Book& book, PanelId panel, const QString& label)
     return builder.take();
 }
 
+Edit lockPanel(const Book& book, PanelId panel, bool locked, const QString& label)
+{
+    EditBuilder builder(book, label);
+    if (const Panel* own = book.panels.find(panel)) {
+        Panel changed = *own;
+        changed.locked = locked;
+        builder.put(changed);
+    }
+    return builder.take();
+}
+
+Edit keepTogether(
+    const Book& book, const std::vector<PieceId>& pieces, bool together, const QString& label)
+{
+    EditBuilder builder(book, label);
+    int number = 0;
+    for (const auto& [id, piece] : book.pieces.rows())
+        number = std::max(number, piece.together);
+    for (const PieceId id : pieces) {
+        if (const Piece* own = book.pieces.find(id)) {
+            Piece changed = *own;
+            changed.together = together ? number + 1 : 0;
+            builder.put(changed);
+        }
+    }
+    return builder.take();
+}
+
+Edit startPanelAt(const Book& book, PieceId piece, const QString& label, PanelId& added)
+{
+    EditBuilder builder(book, label);
+    const Piece* first = book.pieces.find(piece);
+    const Panel* own = first != nullptr ? book.panels.find(first->panel) : nullptr;
+    if (own == nullptr)
+        return builder.take();
+    const std::vector<const Piece*> pieces = piecesOf(book, own->id);
+    const auto isWith = [&](const Piece* one) {
+        return one->id == piece || (first->group > 0 && one->group == first->group)
+            || (first->together > 0 && one->together == first->together);
+    };
+    const auto from = std::find_if(pieces.begin(), pieces.end(), isWith);
+    if (from == pieces.begin())
+        return builder.take();
+    std::vector<Panel> panels = copiesOf(book, own->display);
+    Panel next;
+    next.id = builder.newId<Panel>();
+    next.display = own->display;
+    added = next.id;
+    panels.insert(placeOf(panels, own->id) + 1, next);
+    renumber(builder, panels);
+    for (auto at = from; at != pieces.end(); ++at) {
+        Piece moved = **at;
+        moved.panel = next.id;
+        moved.cell = {};
+        moved.picturePlace = {};
+        moved.pinned = false;
+        moved.startsPanel = at == from;
+        builder.put(moved);
+    }
+    return builder.take();
+}
+
 Edit carryPieces(
     const Book& book, const std::vector<Piece>& placed, PanelId to, const QString& label)
 {

@@ -14,6 +14,15 @@ namespace wainscot::ui {
 // With its pieces; what they show stays in the book.
 [[nodiscard]] Edit removePanel(const Book& book, PanelId panel, const QString& label);
 
+// The piece, what it is kept with and all that is read after it begin a new panel right after this
+// one, without places there yet. Empty when nothing would stay behind. `added` receives the panel.
+[[nodiscard]] Edit startPanelAt(
+    const Book& book, PieceId piece, const QString& label, PanelId& added);
+[[nodiscard]] Edit lockPanel(const Book& book, PanelId panel, bool locked, const QString& label);
+// Pieces of one display are kept in one block, or no longer.
+[[nodiscard]] Edit keepTogether(
+    const Book& book, const std::vector<PieceId>& pieces, bool together, const QString& label);
+
 // Pieces carried to the end of another panel of the same display, without a place there yet.
 [[nodiscard]] Edit carryPieces(
     const Book& book, const std::vector<Piece>& placed, PanelId to, const QString& label);
