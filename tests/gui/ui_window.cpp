@@ -160,5 +160,40 @@ TEST(Window, CarriesABookAwayAndOpensItElsewhere)
     EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere"))) << "refused, still open";
 }
 
+// Where the whole screen is scaled instead, it has so many pixels less.
+TEST(Window, FitsASmallScreenThatIsScaled)
+{
+    WindowAtWork at(QSize(910, 490));
+    at.propose();
+    at.clickOn(at.first(PieceKind::Photo));
+    for (int place = 0; place < kPlaces; ++place) {
+        at.window().go(static_cast<Place>(place));
+        at.settle();
+        EXPECT_LE(at.window().width(), 910) << "place " << place;
+        EXPECT_LE(at.window().height(), 490) << "place " << place;
+    }
+}
+
+// The system's text half as large again, on the smallest screen there is to be served.
+TEST(Window, FitsASmallScreenWithLargeText)
+{
+    const QFont usual = QApplication::font();
+    QFont large = usual;
+    large.setPointSizeF(15);
+    QApplication::setFont(large);
+    {
+        WindowAtWork at;
+        at.propose();
+        at.clickOn(at.first(PieceKind::Photo));
+        for (int place = 0; place < kPlaces; ++place) {
+            at.window().go(static_cast<Place>(place));
+            at.settle();
+            EXPECT_LE(at.window().minimumSizeHint().width(), 1366) << "place " << place;
+            EXPECT_LE(at.window().minimumSizeHint().height(), 740) << "place " << place;
+        }
+    }
+    QApplication::setFont(usual);
+}
+
 } // namespace
 } // namespace wainscot::ui

@@ -20,7 +20,7 @@ MainWindow::MainWindow(QWidget* parent)
     , m_sill(new Sill)
 {
     setWindowTitle(QStringLiteral("Wainscot"));
-    setMinimumSize(1024, 600);
+    setMinimumSize(860, 450); // a screen of 1366 x 768 scaled by half leaves 910 x 490
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
