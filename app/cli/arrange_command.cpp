@@ -1,6 +1,7 @@
 #include "app/cli/command.h"
 #include "app/cli/json.h"
 #include "app/jobs/arrange_job.h"
+#include "app/jobs/why_job.h"
 #include "core/base/length.h"
 #include "core/base/paper_size.h"
 #include "core/store/book_store.h"
@@ -24,6 +25,7 @@ constexpr std::array kOptions{
     OptionSpec{
         "words", "STEP", "size of the children's words: 1, 2 or 3; else what suits the plan"},
     OptionSpec{"reading-distance", "LENGTH", "from where people read; else 1.5m, up to A3 1m"},
+    OptionSpec{"why", nullptr, "say what each panel is like and why"},
 };
 
 QString nameOf(engine::Obstacle obstacle)
@@ -179,6 +181,22 @@ Answer answerFor(const ArrangeFailure& failure, const QString& display)
     return answer;
 }
 
+// What each panel is like and why, as sentences and under the key "why".
+Result<> addReasons(const Book& book, DisplayId display, const JobRun& run, Answer& answer)
+{
+    QJsonArray panels;
+    for (const Panel* panel : panelsOf(book, display)) {
+        const Result<WhyOutcome> why = WhyJob{panel->id, {}}.run(book, run);
+        if (!why)
+            return why.error();
+        answer.lines.append(why->says);
+        panels.append(QJsonObject{{QStringLiteral("panel"), panel->number},
+            {QStringLiteral("says"), QJsonArray::fromStringList(why->says)}});
+    }
+    answer.json[QStringLiteral("why")] = panels;
+    return Done{};
+}
+
 Result<Answer> runArrange(const Arguments& arguments, const JobRun& run)
 {
     const Result<ArrangeJob> job = jobFrom(arguments);
@@ -195,7 +213,13 @@ Result<Answer> runArrange(const Arguments& arguments, const JobRun& run)
     const auto& arranged = std::get<ArrangeOutcome>(*outcome);
     if (const Result<> kept = (*store)->history().perform(arranged.edit); !kept)
         return kept.error();
-    return answerFor(arranged);
+    Answer answer = answerFor(arranged);
+    if (arguments.has("why")) {
+        if (const Result<> told = addReasons((*store)->book(), arranged.display.id, run, answer);
+            !told)
+            return told.error();
+    }
+    return answer;
 }
 
 } // namespace
@@ -204,7 +228,8 @@ std::vector<Command> arrangeCommands()
 {
     return {{"arrange",
         "BOOK --experience TITLE --display NAME --audience AUDIENCE --panel SIZE\n"
-        "       [--landscape] [--panels N] [--plan NAME] [--words STEP] [--reading-distance 1.5m]",
+        "       [--landscape] [--panels N] [--plan NAME] [--words STEP] [--reading-distance 1.5m] "
+        "[--why]",
         "Proposes the panels of a display; what is pinned stays.",
         kOptions,
         {QStringLiteral("BOOK")},

@@ -82,20 +82,22 @@ protected:
     static QString book() { return at(QStringLiteral("book")); }
     static QString sampleBook() { return at(QStringLiteral("sample/book")); }
 
-    static Ran arrange(const QString& display, const QString& audience)
+    static Ran arrange(
+        const QString& display, const QString& audience, const QStringList& more = {})
     {
-        return cli({QStringLiteral("arrange"),
-            sampleBook(),
-            QStringLiteral("--experience"),
-            kPuddle,
-            QStringLiteral("--display"),
-            display,
-            QStringLiteral("--audience"),
-            audience,
-            QStringLiteral("--panel"),
-            QStringLiteral("A1"),
-            QStringLiteral("--landscape"),
-            QStringLiteral("--json")});
+        return cli(QStringList{QStringLiteral("arrange"),
+                       sampleBook(),
+                       QStringLiteral("--experience"),
+                       kPuddle,
+                       QStringLiteral("--display"),
+                       display,
+                       QStringLiteral("--audience"),
+                       audience,
+                       QStringLiteral("--panel"),
+                       QStringLiteral("A1"),
+                       QStringLiteral("--landscape"),
+                       QStringLiteral("--json")}
+            + more);
     }
 
     static QTemporaryDir* s_folder;
@@ -350,6 +352,52 @@ TEST_F(Chain, ReadsABookThatIsOpenElsewhereButDoesNotChangeIt)
         QStringLiteral("Hallway"),
         QStringLiteral("--json")});
     EXPECT_EQ(checked.exit, 0) << checked.err.toStdString();
+}
+
+TEST_F(Chain, SaysWhyPanelsLookSo)
+{
+    const Ran ran =
+        arrange(QStringLiteral("Reasons"), QStringLiteral("building"), {QStringLiteral("--why")});
+    ASSERT_EQ(ran.exit, 0) << ran.err.toStdString();
+    const QJsonArray panels = ran.json()[u"why"].toArray();
+    ASSERT_EQ(panels.size(), ran.json()[u"panels"].toInt());
+    EXPECT_EQ(panels.first().toObject()[u"panel"].toInt(), 1);
+    EXPECT_FALSE(panels.first().toObject()[u"says"].toArray().isEmpty());
+}
+
+TEST_F(Chain, CarriesABookAndErasesAChildFromIt)
+{
+    const QString file = at(QStringLiteral("sparrows.zip"));
+    const QString there = at(QStringLiteral("carried"));
+    const Ran packed = cli({QStringLiteral("pack"),
+        sampleBook(),
+        QStringLiteral("--to"),
+        file,
+        QStringLiteral("--json")});
+    ASSERT_EQ(packed.exit, 0) << packed.err.toStdString();
+    EXPECT_EQ(packed.json().keys(),
+        sorted({QStringLiteral("bytes"), QStringLiteral("file"), QStringLiteral("pictures")}));
+    const Ran unpacked = cli(
+        {QStringLiteral("unpack"), file, QStringLiteral("--to"), there, QStringLiteral("--json")});
+    ASSERT_EQ(unpacked.exit, 0) << unpacked.err.toStdString();
+    EXPECT_EQ(cli({QStringLiteral("verify"), there}).exit, 0);
+    EXPECT_EQ(cli({QStringLiteral("show"), there, QStringLiteral("--json")}).out,
+        cli({QStringLiteral("show"), sampleBook(), QStringLiteral("--json")}).out);
+
+    const QStringList erase{QStringLiteral("erase"),
+        there,
+        QStringLiteral("--child"),
+        QStringLiteral("Wren Halloway"),
+        QStringLiteral("--shared"),
+        QStringLiteral("delete"),
+        QStringLiteral("--json")};
+    const Ran erased = cli(erase);
+    ASSERT_EQ(erased.exit, 0) << erased.err.toStdString();
+    EXPECT_GT(erased.json()[u"quotes"].toInt(), 0);
+    EXPECT_FALSE(
+        cli({QStringLiteral("show"), there, QStringLiteral("--json")}).out.contains("Wren"));
+    EXPECT_EQ(cli({QStringLiteral("verify"), there}).exit, 0);
+    EXPECT_EQ(cli(erase).exit, 3) << "there is nobody of that name any more";
 }
 
 } // namespace

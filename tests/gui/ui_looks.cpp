@@ -90,6 +90,20 @@ TEST(Looks, KindsOfPanelAreTriedOnWhatThereIs)
     EXPECT_EQ(at.pieces(), pieces);
 }
 
+TEST(Looks, APanelBecomesAKindOfOnesOwn)
+{
+    WindowAtWork at;
+    at.propose();
+    at.compose().desk().keepAsTemplate(QStringLiteral(" Our  corner "));
+    ASSERT_EQ(at.book().templates.size(), 1U);
+    EXPECT_EQ(at.book().templates.rows().begin()->second.name, QStringLiteral("Our corner"));
+    at.compose().desk().keepAsTemplate(QStringLiteral("days"));
+    EXPECT_EQ(at.book().templates.size(), 1U) << "the name of one of the program's own";
+    at.compose().actions().kinds->trigger();
+    choose(at, QStringLiteral("Our corner"));
+    EXPECT_EQ(at.session().display()->plan, QStringLiteral("Our corner"));
+}
+
 TEST(Looks, EscapeLeavesEverythingAsItIs)
 {
     WindowAtWork at;

@@ -103,6 +103,8 @@ void ComposePlace::makePanelActions()
         action(tr("How this display came about"), Qt::CTRL | Qt::Key_H, [this] { showHistory(); });
     a.kinds = action(
         tr("Kinds of panel"), Qt::CTRL | Qt::SHIFT | Qt::Key_K, [this] { m_desk.findKinds(); });
+    a.keepAsKind =
+        action(tr("Keep this panel as a kind of your own..."), {}, [this] { askTemplateName(); });
     a.colours =
         action(tr("Colours"), Qt::CTRL | Qt::SHIFT | Qt::Key_C, [this] { chooseColours(false); });
     a.letters =

@@ -1,6 +1,8 @@
 // Panels to choose from: other ways to arrange this one, other kinds, other colours and letters.
 #include "app/ui/compose/compose_place.h"
 
+#include <QInputDialog>
+
 #include "app/ui/compose/panel_picture.h"
 #include "app/ui/session/piece_edits.h"
 
@@ -89,6 +91,15 @@ void ComposePlace::showKinds(const std::vector<KindOfPanel>& kinds)
     offer(tr("Kinds of panel"),
         tr("Proposed anew from what may be shown. What is pinned stays. It can be undone."),
         std::move(offers));
+}
+
+void ComposePlace::askTemplateName()
+{
+    const QString name = QInputDialog::getText(this,
+        tr("A kind of your own"),
+        tr("Its name. It keeps places and sizes, none of the words and pictures."));
+    if (!name.simplified().isEmpty())
+        m_desk.keepAsTemplate(name);
 }
 
 void ComposePlace::chooseColours(bool ofPiece)

@@ -169,6 +169,7 @@ void ComposePlace::refreshNote()
                a.lockPanel,
                a.stepBack,
                a.history,
+               a.keepAsKind,
                a.colours,
                a.letters,
                a.all,

@@ -57,6 +57,7 @@ public:
         QAction* lockPanel = nullptr;
         QAction* history = nullptr;
         QAction* kinds = nullptr;
+        QAction* keepAsKind = nullptr;
         QAction* colours = nullptr;
         QAction* letters = nullptr;
         QAction* pieceColours = nullptr;
@@ -121,6 +122,7 @@ private:
     void showHistory();
     void showWays(const std::vector<OtherWay>& ways);
     void showKinds(const std::vector<KindOfPanel>& kinds);
+    void askTemplateName();
     void chooseColours(bool ofPiece);
     void chooseLetters(bool ofPiece);
     // One of several things to become, shown as the panel it would be.

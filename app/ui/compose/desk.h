@@ -114,6 +114,8 @@ public:
     void findOtherWays();
     void takeWay(const std::vector<Piece>& way);
     void propose(); // a first panel, or a display that is empty
+    // The panel one is at as a kind of panel of one's own, by that name.
+    void keepAsTemplate(const QString& name);
     // Tries every kind of panel on what there is; `kindsFound` answers.
     void findKinds();
     void takeKind(const KindOfPanel& kind);

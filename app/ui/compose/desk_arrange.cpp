@@ -5,12 +5,15 @@
 
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/sentences.h"
+#include "app/jobs/template_job.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 
 namespace wainscot::ui {
 
 namespace {
+
+constexpr int kMostSaid = 2; // sentences the sill has room for
 
 QString whyNot(const Error& error)
 {
@@ -205,10 +208,37 @@ void Desk::propose()
                 auto& outcome = std::get<ArrangeOutcome>(*result);
                 const DisplayId display = outcome.display.id;
                 outcome.edit.label = tr("Proposed panel");
-                if (m_session.perform(std::move(outcome.edit)))
-                    m_session.chooseDisplay(display);
+                if (!m_session.perform(std::move(outcome.edit)))
+                    return;
+                m_session.chooseDisplay(display);
+                // What would suit better, and what of the wishes could not be kept.
+                QStringList says;
+                for (const Advice& advice : outcome.advice)
+                    says << advice.says;
+                for (const QString& wish : outcome.droppedWishes)
+                    says << wish;
+                if (!says.isEmpty())
+                    Q_EMIT announced(says.mid(0, kMostSaid).join(QLatin1Char(' ')));
             }
         });
+}
+
+void Desk::keepAsTemplate(const QString& name)
+{
+    if (m_session.display() == nullptr || m_session.panel() == nullptr)
+        return;
+    const KeepTemplateJob job{m_session.display()->name, m_session.panel()->number, name};
+    Result<TemplateOutcome> outcome = job.run(m_session.book());
+    if (!outcome) {
+        Q_EMIT announced(sentenceFor(outcome.error()));
+        return;
+    }
+    const bool replaces = outcome->replaces;
+    if (m_session.perform(std::move(outcome->edit)))
+        Q_EMIT announced(replaces
+                ? tr("\"%1\" is this panel now. You find it among the kinds of panel.")
+                      .arg(name.simplified())
+                : tr("\"%1\" is among the kinds of panel now.").arg(name.simplified()));
 }
 
 void Desk::findKinds()

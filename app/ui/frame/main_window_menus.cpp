@@ -79,7 +79,7 @@ void MainWindow::makeEditMenu(QMenu& menu)
     menu.addSeparator();
     menu.addActions({a.arrangeAgain, a.otherWays, a.arrangeDisplay, a.proposeAnew});
     QMenu* look = menu.addMenu(tr("How it looks"));
-    look->addActions({a.kinds, a.colours, a.letters, a.pieceColours, a.pieceLetters});
+    look->addActions({a.kinds, a.keepAsKind, a.colours, a.letters, a.pieceColours, a.pieceLetters});
     QMenu* panel = menu.addMenu(tr("Panel"));
     panel->addActions({a.addPanel, a.namePanel, a.panelOnceMore, a.takeDownPanel, a.lockPanel});
     menu.addSeparator();
