@@ -105,8 +105,9 @@ private:
             reached(region.y, region.height, whole.height, part.y, part.height, size().height);
         if (m_row < down.from || m_row >= down.end)
             return;
-        const Span across =
+        const Span box =
             reached(region.x, region.width, whole.width, part.x, part.width, size().width);
+        const Span across = patches.isOval() ? chord(region) : box;
         const auto channels = std::size_t(channelsOf(kind()));
         const auto within = [](double at, double from, double length) {
             return length > 0 ? std::clamp((at - from) / length, 0.0, 1.0) : 0.5;
@@ -120,6 +121,23 @@ private:
         }
     }
 
+    // What the ellipse that fills a region takes of this row, reaching as far beyond it.
+    [[nodiscard]] Span chord(const RectFraction& region) const
+    {
+        const double across = double(size().width) / m_part.part.width;
+        const double down = double(size().height) / m_part.part.height;
+        const double halfWidth = region.width / 2 * m_part.whole.width * across + 2.0 * kMixedPx;
+        const double halfHeight = region.height / 2 * m_part.whole.height * down + 2.0 * kMixedPx;
+        const double x =
+            ((region.x + region.width / 2) * m_part.whole.width - m_part.part.x) * across;
+        const double y =
+            ((region.y + region.height / 2) * m_part.whole.height - m_part.part.y) * down;
+        const double away = (m_row + 0.5 - y) / halfHeight;
+        const double reach = halfWidth * std::sqrt(std::max(0.0, 1 - away * away));
+        const auto inside = [&](double at) { return std::clamp(at, 0.0, double(size().width)); };
+        return {int(inside(std::floor(x - reach))), int(inside(std::ceil(x + reach)))};
+    }
+
     std::unique_ptr<RowSource> m_source;
     PagePart m_part;
     std::vector<CoverPatches> m_patches;
@@ -130,6 +148,7 @@ private:
 
 CoverPatches::CoverPatches(const CoveredRegion& region, const QImage& small)
     : m_region(region.region)
+    , m_oval(region.oval)
     , m_edge(region.cover == Cover::Mosaic ? kMosaicEdge : 1)
 {
     const Span across = touched(m_region.x, m_region.width, small.width());

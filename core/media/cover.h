@@ -21,6 +21,7 @@ public:
     CoverPatches(const CoveredRegion& region, const QImage& small);
 
     [[nodiscard]] const RectFraction& region() const { return m_region; }
+    [[nodiscard]] bool isOval() const { return m_oval; }
     // Colour at a place of the region, 0..1 across and down it.
     [[nodiscard]] ColourBytes at(double across, double down) const;
 
@@ -28,6 +29,7 @@ private:
     [[nodiscard]] const ColourBytes& patch(int x, int y) const;
 
     RectFraction m_region;
+    bool m_oval = false;
     int m_across = 1;
     int m_down = 1;
     double m_edge = 1; // share of a patch over which one colour becomes the next

@@ -11,6 +11,8 @@ namespace {
 
 constexpr double kShortestSide = 0.05; // of the picture's own
 
+constexpr QLatin1String kOval("-oval"); // behind the name of a cover
+
 QString numbers(std::initializer_list<double> values)
 {
     QStringList parts;
@@ -70,11 +72,12 @@ bool addStep(Treatment& treatment, const QString& name, const QString& rest)
             straightening.corners.at(i) = {n[2 + 2 * i], n[3 + 2 * i]};
         return true;
     }
-    const std::optional<Cover> cover = coverFrom(name);
+    const bool oval = name.endsWith(kOval);
+    const std::optional<Cover> cover = coverFrom(oval ? name.chopped(kOval.size()) : name);
     const std::vector<double> n = numbersFrom(rest, 4);
     if (!cover || n.empty())
         return false;
-    treatment.covered.push_back({{n[0], n[1], n[2], n[3]}, *cover});
+    treatment.covered.push_back({{n[0], n[1], n[2], n[3]}, *cover, oval});
     return true;
 }
 
@@ -208,7 +211,8 @@ QString textOf(const Treatment& treatment)
     QStringList steps;
     for (const CoveredRegion& covered : treatment.covered) {
         const RectFraction& r = covered.region;
-        steps << nameOf(covered.cover) + QLatin1Char(' ') + numbers({r.x, r.y, r.width, r.height});
+        const QString name = covered.oval ? nameOf(covered.cover) + kOval : nameOf(covered.cover);
+        steps << name + QLatin1Char(' ') + numbers({r.x, r.y, r.width, r.height});
     }
     if (const auto& straight = treatment.straightening) {
         const Corners& c = straight->corners;

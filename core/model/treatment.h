@@ -34,6 +34,7 @@ enum class Cover {
 struct CoveredRegion {
     RectFraction region;
     Cover cover = Cover::Flat;
+    bool oval = false; // only what lies in the ellipse that fills the region
     friend bool operator==(const CoveredRegion&, const CoveredRegion&) = default;
 };
 

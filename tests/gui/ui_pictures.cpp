@@ -178,6 +178,11 @@ TEST(PictureTable, CoversPartsInEveryCopyOfThePicture)
     EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Covered a part"));
     at.press("Plain");
     EXPECT_EQ(at.picture().treatment.covered[0].cover, Cover::Flat);
+    at.press("Oval");
+    EXPECT_TRUE(at.picture().treatment.covered[0].oval);
+    EXPECT_EQ(at.session().undoLabel(), QStringLiteral("Changed a cover"));
+    at.press("Oval");
+    EXPECT_FALSE(at.picture().treatment.covered[0].oval);
     (void)at.compose().shelf().thumbnail(at.picture());
     at.settle();
     const QImage covered = at.compose().shelf().thumbnail(at.picture());

@@ -38,7 +38,8 @@ Treatment anyTreatment(Dice& dice, SizePx upright)
                                          dice.number(-0.3, 1.1),
                                          dice.whole(0, 4) == 0 ? 0 : dice.number(0, 1.4),
                                          dice.number(0, 1.4)},
-            Cover(dice.whole(0, 2))});
+            Cover(dice.whole(0, 2)),
+            dice.whole(0, 1) == 1});
     }
     if (dice.whole(0, 2) > 0) {
         const double far = dice.whole(0, 3) == 0 ? 0.8 : 0.3;

@@ -157,7 +157,8 @@ void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId
     if (number(0, 1) == 1)
         picture.mustStay = RectFraction{0.1, 1.0 / 3, 0.25, 0.5};
     if (number(0, 1) == 1) {
-        picture.treatment.covered = {{{0.1, 0.2, 1.0 / 3, 0.4}, Cover(number(0, 2))}};
+        picture.treatment.covered = {
+            {{0.1, 0.2, 1.0 / 3, 0.4}, Cover(number(0, 2)), number(0, 1) == 1}};
         picture.treatment.evenLight = number(0, 1) == 1;
         if (number(0, 1) == 1) {
             const Corners corners{{{0.1, 0.1}, {0.9, 1.0 / 7}, {0.8, 0.9}, {0.2, 0.8}}};

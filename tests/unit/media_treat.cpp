@@ -130,6 +130,31 @@ TEST_F(Treat, CoveringLeavesNothingToRecognise)
     }
 }
 
+TEST_F(Treat, AnOvalLeavesTheCornersOfItsBox)
+{
+    const QImage before = faces();
+    PictureRecipe recipe = recipeOf(before);
+    recipe.treatment.covered = {{kFace, Cover::Flat, true}};
+    const QImage after = baked(recipe);
+    for (const QPoint corner : {kFacePx.topLeft(), kFacePx.topRight(), kFacePx.bottomLeft()})
+        EXPECT_EQ(after.pixel(corner), before.pixel(corner));
+    // All of the ellipse is one colour.
+    const QPointF middle = QRectF(kFacePx).center();
+    const QRgb colour = after.pixel(middle.toPoint());
+    for (int y = kFacePx.top(); y <= kFacePx.bottom(); ++y) {
+        for (int x = kFacePx.left(); x <= kFacePx.right(); ++x) {
+            if (std::hypot((x + 0.5 - middle.x()) / 60, (y + 0.5 - middle.y()) / 75) <= 1) {
+                ASSERT_EQ(after.pixel(x, y), colour) << x << "," << y;
+            }
+        }
+    }
+    // Cut by the edge of what is shown, nothing of it is left open either.
+    recipe.visible = {0, 0, 200.0 / 480, 1};
+    const QImage part = baked(recipe);
+    for (int y = 80; y < 220; ++y)
+        ASSERT_EQ(part.pixel(199, y), after.pixel(199, y)) << y;
+}
+
 // Of two pictures that differ in the covered region alone and have the same means there, every
 // output is the same: it tells nothing else of what was there.
 TEST_F(Treat, WhatIsCoveredIsTheSameWhateverWasThere)

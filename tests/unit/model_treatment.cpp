@@ -14,7 +14,7 @@ Treatment everything()
 {
     Treatment treatment;
     treatment.covered = {
-        {{0.1, 1.0 / 3, 0.2, 0.3}, Cover::Mosaic}, {{0, 0, 0.5, 0.5}, Cover::Flat}};
+        {{0.1, 1.0 / 3, 0.2, 0.3}, Cover::Mosaic}, {{0, 0, 0.5, 0.5}, Cover::Flat, true}};
     treatment.straightening = Straightening{kPage, {4000, 3000}};
     treatment.evenLight = true;
     return treatment;

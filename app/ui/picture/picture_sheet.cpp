@@ -63,9 +63,24 @@ void PictureSheet::setAsItCame(bool on)
 void PictureSheet::setCover(Cover cover)
 {
     m_cover = cover;
-    if (m_task != Task::Cover || m_chosen < 0 || m_covers.at(std::size_t(m_chosen)) == cover)
+    recover();
+}
+
+void PictureSheet::setOval(bool oval)
+{
+    m_oval = oval;
+    recover();
+}
+
+void PictureSheet::recover()
+{
+    if (m_task != Task::Cover || m_chosen < 0)
         return;
-    m_covers.at(std::size_t(m_chosen)) = cover;
+    CoveredRegion& one = m_covers.at(std::size_t(m_chosen));
+    if (one.cover == m_cover && one.oval == m_oval)
+        return;
+    one.cover = m_cover;
+    one.oval = m_oval;
     ++m_gesture;
     tell();
 }
@@ -80,7 +95,7 @@ void PictureSheet::restart()
     if (m_task == Task::Cover) {
         for (const CoveredRegion& one : treatment.covered) {
             m_parts.push_back(one.region);
-            m_covers.push_back(one.cover);
+            m_covers.push_back(one);
         }
     }
     m_corners = treatment.straightening ? treatment.straightening->corners : kSuggested;
@@ -108,7 +123,7 @@ std::vector<CoveredRegion> PictureSheet::covers() const
 {
     std::vector<CoveredRegion> covered;
     for (std::size_t i = 0; i < m_parts.size() && i < m_covers.size(); ++i)
-        covered.push_back({m_parts[i], m_covers[i]});
+        covered.push_back({m_parts[i], m_covers[i].cover, m_covers[i].oval});
     return covered;
 }
 
@@ -165,8 +180,10 @@ void PictureSheet::choose(int index)
         return;
     m_chosen = index;
     ++m_gesture;
-    if (m_task == Task::Cover && index >= 0)
-        m_cover = m_covers.at(std::size_t(index));
+    if (m_task == Task::Cover && index >= 0) {
+        m_cover = m_covers.at(std::size_t(index)).cover;
+        m_oval = m_covers.at(std::size_t(index)).oval;
+    }
     describe();
     update();
     Q_EMIT choiceChanged();
@@ -260,13 +277,15 @@ void PictureSheet::paintParts(QPainter& painter) const
             painter.fillPath(outside.subtracted(inside), QColor(0, 0, 0, 70));
         }
         const bool chosen = i == m_chosen;
+        const bool oval = m_task == Task::Cover && m_covers.at(std::size_t(i)).oval;
+        const auto outline = [&] { oval ? painter.drawEllipse(box) : painter.drawRect(box); };
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(Qt::white, chosen ? 4 : 3));
-        painter.drawRect(box);
+        outline();
         painter.setPen(QPen(chosen ? QColor::fromRgb(kHandOnPaper) : QColor(40, 38, 34),
             chosen ? 2 : 1.2,
             chosen ? Qt::SolidLine : Qt::DashLine));
-        painter.drawRect(box);
+        outline();
         if (chosen) {
             for (const QPointF at :
                 {box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft()})

@@ -25,8 +25,11 @@ public:
     void setPicture(const Picture& picture);
     void setTask(Task task);
     [[nodiscard]] Task task() const { return m_task; }
-    void setCover(Cover cover); // of the chosen part, and of those to come
+    // Of the chosen part, and of those to come.
+    void setCover(Cover cover);
+    void setOval(bool oval);
     [[nodiscard]] Cover cover() const { return m_cover; }
+    [[nodiscard]] bool isOval() const { return m_oval; }
     void setAsItCame(bool on); // shown without straightening and even light, to compare
 
     // As tried or as it is: one rectangle at most, four corners, or all covered parts.
@@ -82,6 +85,7 @@ private:
     [[nodiscard]] Held gripAt(QPointF at) const;
     void choose(int index);
     void chooseNext(int step);
+    void recover(); // the chosen part in the form that is set
     void dragTo(PointFraction at);
     bool moveBy(double dx, double dy);
     bool sizeBy(double dx, double dy);
@@ -97,9 +101,10 @@ private:
     Picture m_picture;
     Task m_task = Task::Stay;
     Cover m_cover = Cover::Mosaic;
+    bool m_oval = false;
     bool m_asItCame = false;
     std::vector<RectFraction> m_parts;
-    std::vector<Cover> m_covers; // of the parts, while covering
+    std::vector<CoveredRegion> m_covers; // how each of the parts is covered, while covering
     Corners m_corners;
     int m_chosen = -1;
     int m_gesture = 0;

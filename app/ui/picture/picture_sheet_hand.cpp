@@ -100,7 +100,7 @@ void PictureSheet::mousePressEvent(QMouseEvent* event)
             m_parts.clear();
         m_parts.push_back({m_pressedAt.x, m_pressedAt.y, 0, 0});
         if (m_task == Task::Cover)
-            m_covers.push_back(m_cover);
+            m_covers.push_back({{}, m_cover, m_oval});
         m_held = {Grip::Size, int(m_parts.size()) - 1, false, false, true};
     }
     choose(m_held.index);
@@ -209,7 +209,7 @@ void PictureSheet::addPart()
     m_parts.push_back(m_task == Task::Stay ? RectFraction{0.25, 0.25, 0.5, 0.5}
                                            : RectFraction{0.4, 0.4, 0.2, 0.2});
     if (m_task == Task::Cover)
-        m_covers.push_back(m_cover);
+        m_covers.push_back({{}, m_cover, m_oval});
     ++m_gesture;
     m_chosen = int(m_parts.size()) - 1;
     tell();

@@ -176,9 +176,13 @@ QWidget* PictureTable::makeNote()
     column->setSpacing(air(1));
     column->addLayout(makeTasks());
     column->addWidget(m_help);
+    m_oval = new Button(Button::Form::Chip, tr("Oval"));
+    m_oval->setCheckable(true);
+    connect(m_oval, &Button::clicked, this, [this] { m_sheet->setOval(m_oval->isChecked()); });
     m_coverRow = new QWidget;
     m_coverRow->setLayout(makeCovers());
     column->addWidget(m_coverRow);
+    column->addWidget(m_oval, 0, Qt::AlignLeft);
     column->addWidget(m_result);
     m_add = addRow(column, QString(), tr("Enter"), Icon::Plus);
     m_remove = addRow(column, QString(), tr("Del"), Icon::TakeOff);
@@ -357,6 +361,8 @@ void PictureTable::refreshNote()
     const bool straightens = task == PictureSheet::Task::Straighten;
     const bool covers = task == PictureSheet::Task::Cover;
     m_coverRow->setVisible(covers);
+    m_oval->setVisible(covers);
+    m_oval->setChecked(m_sheet->isOval());
     m_result->setVisible(straightens);
     static constexpr Cover kOrder[] = {Cover::Mosaic, Cover::Blur, Cover::Flat};
     for (int i = 0; i < m_covers.size(); ++i)

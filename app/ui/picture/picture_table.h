@@ -69,6 +69,7 @@ private:
     Result* m_result;
     QVector<Button*> m_tasks;
     QVector<Button*> m_covers;
+    Button* m_oval = nullptr;
     QWidget* m_coverRow = nullptr;
     Button* m_turnRight = nullptr;
     Button* m_turnLeft = nullptr;
