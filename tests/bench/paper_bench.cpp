@@ -56,11 +56,9 @@ QStringList photosIn(const QString& folder, int count)
 RectMm placeOf(int index, SizePx size)
 {
     const int onPanel = index % kPhotosAPanel;
+    const int row = onPanel / 3;
     const Mm width(180);
-    return {Mm(20.0 + 188 * (onPanel % 3)),
-        Mm(60.0 + 190 * (onPanel / 3)),
-        width,
-        width / size.aspect()};
+    return {Mm(20.0 + 188 * (onPanel % 3)), Mm(60.0 + 190 * row), width, width / size.aspect()};
 }
 
 // All that can be done to a photo, leaning by a tenth of its height.
@@ -205,7 +203,7 @@ int main(int argc, char** argv)
     const QGuiApplication application(argc, argv);
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() == 4) {
-        const QString folder = arguments[2];
+        const QString& folder = arguments[2];
         const QStringList photos = photosIn(folder, arguments[3].toInt());
         const bool treated = arguments[1] == QLatin1String("--treated");
         return treated || arguments[1] == QLatin1String("--ours")
