@@ -26,7 +26,7 @@ wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK w
 # Measured by hand, a section for each promise of the engine; see bench/engine_tables.h.
 add_executable(bench_engine
   bench/engine_bench.cpp
-  bench/engine_alternatives.cpp bench/engine_stability.cpp
+  bench/engine_alternatives.cpp bench/engine_stability.cpp bench/engine_pins.cpp
   bench/engine_speed.cpp
   bench/engine_quality.cpp bench/quality_sheet.cpp
   bench/engine_selection.cpp)

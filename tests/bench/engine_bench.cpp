@@ -13,8 +13,8 @@ using namespace wainscot::engine;
 namespace {
 
 struct Section {
-    const char* name;
-    bool (*print)(const BenchOptions&);
+    const char* name = "";
+    bool (*print)(const BenchOptions&) = nullptr;
     bool always = true; // false: only when named
 };
 
@@ -24,6 +24,7 @@ constexpr Section kSections[] = {
     {"speed", printSpeedTable},
     {"alternatives", printAlternativesTable},
     {"stability", printStabilityTable},
+    {"pins", printPinsTable},
     {"selection", printSelectionTable},
 };
 

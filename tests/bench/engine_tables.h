@@ -32,4 +32,7 @@ struct BenchOptions {
 // One edit on a page: how far the untouched pieces move, and what standing still costs.
 [[nodiscard]] bool printStabilityTable(const BenchOptions& options);
 
+// Random pins on unseen documents: whether they stay, what is said, and what the rest costs.
+[[nodiscard]] bool printPinsTable(const BenchOptions& options);
+
 } // namespace wainscot::engine
