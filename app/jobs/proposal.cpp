@@ -2,6 +2,7 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/engine_request.h"
+#include "app/jobs/panel_wishes.h"
 #include "app/jobs/plan_sentences.h"
 #include "app/jobs/reading_order.h"
 #include "app/jobs/sentences.h"
@@ -86,6 +87,12 @@ void Proposal::setDrafts(const std::vector<PanelDraft>& drafts)
     const std::vector<const Panel*> known = panelsOf(m_book, m_display.id);
     addPanels(drafts, known);
     addPinned(known);
+    std::vector<PanelDraft*> open;
+    for (Panelled& panelled : m_panels) {
+        if (!panelled.panel.locked)
+            open.push_back(&panelled.draft);
+    }
+    m_unheeded = heedPanelWishes(open, m_book);
     for (std::size_t at = 0; at < m_panels.size(); ++at) {
         m_panels[at].panel.number = static_cast<int>(at) + 1;
         if (!m_panels[at].panel.locked)
@@ -313,6 +320,8 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
             outcome.droppedWishes.push_back(sentenceFor(wish, without));
         sayWishes(arrangement, number, outcome);
     }
+    for (const QString& sentence : m_unheeded)
+        outcome.droppedWishes.push_back(sentence);
     for (const Panelled& panelled : m_panels) {
         for (const Piece& piece : panelled.draft.pieces) {
             if (panelled.panel.locked)

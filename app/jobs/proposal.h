@@ -63,6 +63,7 @@ private:
     Display m_display;
     const PanelTemplate* m_own = nullptr; // the teacher's template the display is arranged by
     CarriedOver m_before;
+    QStringList m_unheeded; // what of the wishes about panels could not be done: sentences
     std::vector<Piece> m_pinned;
     std::vector<Panelled> m_panels;
     std::vector<Piece> m_dropped; // of the drafts, for want of room

@@ -606,5 +606,87 @@ TEST(TeachersHand, PiecesKeptTogetherStandInOneBlock)
     }
 }
 
+// The quotes of a panel as they are read.
+std::vector<Piece> quotesOn(const Hung& hung, int panel)
+{
+    const Book& book = hung.puddle.book;
+    const Display& display = book.displays.rows().begin()->second;
+    const auto panels = panelsOf(book, display.id);
+    std::vector<Piece> quotes;
+    for (const Piece* piece : piecesOf(book, panels[std::size_t(panel - 1)]->id)) {
+        if (piece->kind == PieceKind::Quote)
+            quotes.push_back(*piece);
+    }
+    return quotes;
+}
+
+// How many pieces stand together with one, itself included.
+std::ptrdiff_t piecesBeside(const Hung& hung, const Piece& one)
+{
+    const auto pieces = piecesOf(hung.puddle.book, one.panel);
+    return std::count_if(pieces.begin(), pieces.end(), [&](const Piece* piece) {
+        return piece->group == one.group && !piece->dominant;
+    });
+}
+
+TEST(TeachersHand, APanelBeginsWhereItWasAskedTo)
+{
+    Hung hung(2);
+    const auto before = quotesOn(hung, 1);
+    ASSERT_GE(before.size(), 2U);
+    Piece starts = before.back();
+    starts.startsPanel = true;
+    hung.puddle.book.pieces.put(starts);
+    const auto beside = piecesBeside(hung, starts);
+    ASSERT_GE(beside, 2) << "the words themselves, and at least their label";
+    const ArrangeOutcome outcome = hung.again();
+    EXPECT_EQ(outcome.panels, 2);
+    const auto first = quotesOn(hung, 1);
+    const auto second = quotesOn(hung, 2);
+    ASSERT_FALSE(first.empty());
+    ASSERT_FALSE(second.empty());
+    EXPECT_EQ(second.front().quote, starts.quote);
+    EXPECT_TRUE(second.front().startsPanel);
+    EXPECT_EQ(first.front().quote, before.front().quote) << "what stood before it stays";
+    // What stood with it comes along: label, pictures, as many as there were.
+    EXPECT_EQ(piecesBeside(hung, second.front()), beside);
+}
+
+TEST(TeachersHand, APanelThatIsNotThereCannotBegin)
+{
+    Hung hung;
+    Piece starts = quotesOn(hung, 1).back();
+    starts.startsPanel = true;
+    hung.puddle.book.pieces.put(starts);
+    const ArrangeOutcome outcome = hung.again();
+    const auto& said = outcome.droppedWishes;
+    EXPECT_TRUE(std::any_of(said.begin(), said.end(), [](const QString& sentence) {
+        return sentence.contains(QStringLiteral("one panel more"));
+    }));
+    ASSERT_NE(hung.showing(starts.quote), nullptr);
+}
+
+TEST(TeachersHand, WhatIsKeptTogetherComesOntoOnePanel)
+{
+    Hung hung(2);
+    Piece one = quotesOn(hung, 1).front();
+    Piece other = quotesOn(hung, 2).back();
+    one.together = other.together = 1;
+    hung.puddle.book.pieces.put(one);
+    hung.puddle.book.pieces.put(other);
+    hung.again();
+    const Piece* here = hung.showing(one.quote);
+    const Piece* there = hung.showing(other.quote);
+    ASSERT_TRUE(here != nullptr && there != nullptr);
+    EXPECT_EQ(here->panel, there->panel);
+    EXPECT_NE(here->group, there->group) << "each keeps its own moment";
+    for (const Piece& quote : quotesOn(hung, 1)) {
+        if (quote.quote != one.quote && quote.quote != other.quote) {
+            EXPECT_NE(quote.group, here->group);
+            EXPECT_NE(quote.group, there->group);
+        }
+    }
+}
+
 } // namespace
 } // namespace wainscot
