@@ -1,0 +1,340 @@
+#include "layout/engine/edited_page.h"
+
+#include "layout/engine/alternatives.h"
+#include "layout/engine/finish.h"
+#include "layout/engine/obstacles.h"
+#include "layout/engine/reading.h"
+#include "layout/engine/solve.h"
+#include "layout/engine/targets.h"
+
+#include <algorithm>
+#include <array>
+
+namespace wainscot::engine {
+
+namespace {
+
+// Prices of moving, beside the usual one, that the whole page is tried with.
+constexpr std::array kStayPrices{12.0, 40.0, 150.0};
+constexpr double kSpare = 1; // units that a good page may cost more, whatever the ratio
+
+bool shareColumns(const GridRect& a, const GridRect& b)
+{
+    return a.x < b.x + b.w && b.x < a.x + a.w;
+}
+
+bool overlap(const GridRect& a, const GridRect& b)
+{
+    return shareColumns(a, b) && a.y < b.y + b.h && b.y < a.y + a.h;
+}
+
+} // namespace
+
+EditedPage::EditedPage(Request request,
+    std::map<ItemId, Placement> before,
+    const AgainWish& wish,
+    const TextMeasurer& text)
+    : m_request(std::move(request))
+    , m_before(std::move(before))
+    , m_wish(wish)
+    , m_measurer(text)
+    , m_text(text)
+    , m_price(m_request, m_text)
+{
+    for (const Item& item : m_request.items)
+        if (m_before.count(item.id) == 0 || isEdited(item.id))
+            m_touched.insert(item.id);
+}
+
+std::variant<Again, Failure> EditedPage::run()
+{
+    const Outcome anew = arrange(m_request, m_measurer);
+    if (const auto* failed = std::get_if<Failure>(&anew))
+        return *failed;
+    consider(std::get<Arrangement>(anew), GaveWay::Anew);
+    const double fair = m_found.front().priceRatio; // a price until below
+    if (auto one = nothingMoves())
+        consider(std::move(*one), GaveWay::Nothing);
+    tryPushing();
+    for (const std::set<ItemId>& free : neighbourhoods())
+        tryAround(free);
+    tryWholePage();
+    const Again* best = nullptr;
+    for (Again& one : m_found) {
+        const bool tidy = isTidy(one.arrangement);
+        const bool good = tidy && one.priceRatio <= m_wish.dearest * fair + kSpare
+            && one.arrangement.orderInversions <= m_found.front().arrangement.orderInversions;
+        one.priceRatio /= std::max(1e-9, fair);
+        if (good && (best == nullptr || one.movement < best->movement))
+            best = &one;
+    }
+    return best != nullptr ? *best : m_found.front();
+}
+
+bool EditedPage::isEdited(ItemId id) const
+{
+    return std::find(m_wish.edited.begin(), m_wish.edited.end(), id) != m_wish.edited.end();
+}
+
+int EditedPage::leafOf(ItemId id)
+{
+    const LeafTable& leaves = m_price.leaves();
+    for (int i = 0; i < leaves.size(); ++i)
+        if (leaves.piece(i).item.id == id)
+            return i;
+    return -1;
+}
+
+void EditedPage::consider(Arrangement found, GaveWay gaveWay)
+{
+    // What stayed in its cell is left exactly as it was.
+    std::vector<Placement> stood;
+    std::vector<GridRect> cells;
+    std::vector<int> groups;
+    for (Placement& place : found.items) {
+        const auto was = m_before.find(place.id);
+        if (was != m_before.end() && m_touched.count(place.id) == 0) {
+            if (was->second.at == place.at)
+                place = was->second;
+            stood.push_back(was->second);
+        }
+        cells.push_back(place.at);
+        for (const Item& item : m_request.items)
+            if (item.id == place.id)
+                groups.push_back(item.group);
+    }
+    found.orderInversions = orderInversions(cells, groups);
+    Again again;
+    again.movement = difference(stood, found.items, m_request).pieces;
+    again.priceRatio = m_price.of(found).withFaults;
+    again.arrangement = std::move(found);
+    again.gaveWay = gaveWay;
+    m_found.push_back(std::move(again));
+}
+
+// Where the edited pieces are, with the white below them where they need it.
+std::optional<Arrangement> EditedPage::nothingMoves()
+{
+    Arrangement out;
+    out.pages = 1;
+    LeafTable& leaves = m_price.leaves();
+    for (const Item& item : m_request.items) {
+        const auto was = m_before.find(item.id);
+        if (was == m_before.end())
+            return std::nullopt;
+        Placement place = was->second;
+        const int index = leafOf(item.id);
+        if (m_touched.count(item.id) > 0 && !item.pinned && index >= 0) {
+            GridRect at = place.at;
+            const auto taken = [&] {
+                return at.y + at.h > m_request.page.rows
+                    || std::any_of(m_before.begin(), m_before.end(), [&](const auto& other) {
+                           return other.first != item.id && overlap(other.second.at, at);
+                       });
+            };
+            while (!leaves.fit(index, at.x, at.w, at.h).possible && !taken())
+                ++at.h;
+            if (taken())
+                return std::nullopt;
+            place = placePinned(index, at, leaves);
+        }
+        out.items.push_back(place);
+    }
+    return out;
+}
+
+std::vector<GridRect> EditedPage::places() const
+{
+    std::vector<GridRect> out;
+    const Item* last = nullptr;
+    for (const Item& item : m_request.items) {
+        const bool touched = m_touched.count(item.id) > 0;
+        if (touched && m_before.count(item.id) > 0)
+            out.push_back(m_before.at(item.id).at);
+        else if (touched && last != nullptr && m_before.count(last->id) > 0)
+            out.push_back(m_before.at(last->id).at);
+        last = &item;
+    }
+    // What was removed leaves its own place behind.
+    for (const auto& before : m_before)
+        if (std::none_of(m_request.items.begin(), m_request.items.end(), [&](const Item& item) {
+                return item.id == before.first;
+            }))
+            out.push_back(before.second.at);
+    return out;
+}
+
+// Ever more pieces that may give way: the group, what is below in the same columns, all in them.
+std::vector<std::set<ItemId>> EditedPage::neighbourhoods() const
+{
+    const std::vector<GridRect> around = places();
+    std::set<int> groups;
+    for (const Item& item : m_request.items)
+        if (m_touched.count(item.id) > 0 && item.group > 0)
+            groups.insert(item.group);
+    std::vector<std::set<ItemId>> out(5);
+    for (const Item& item : m_request.items) {
+        const auto was = m_before.find(item.id);
+        if (item.pinned || was == m_before.end())
+            continue;
+        const GridRect& at = was->second.at;
+        const bool mate = groups.count(item.group) > 0;
+        const auto any = [&](const auto& test) {
+            return std::any_of(around.begin(), around.end(), test);
+        };
+        const bool below = any(
+            [&](const GridRect& edited) { return shareColumns(at, edited) && at.y >= edited.y; });
+        const bool column = any([&](const GridRect& edited) { return shareColumns(at, edited); });
+        const bool next = any([&](const GridRect& edited) {
+            return shareColumns(at, edited) && at.y == edited.y + edited.h;
+        });
+        const bool level = any([&](const GridRect& edited) {
+            return at.y < edited.y + edited.h && edited.y < at.y + at.h;
+        });
+        const std::array<bool, 5> free{
+            mate, next, below || mate, column || mate, column || level || mate};
+        for (std::size_t k = 0; k < free.size(); ++k)
+            if (free[k])
+                out[k].insert(item.id);
+    }
+    return out;
+}
+
+// Nothing lies over another piece, no stranger within the rectangle of a group.
+bool EditedPage::isTidy(const Arrangement& page) const
+{
+    for (std::size_t a = 0; a < page.items.size(); ++a)
+        for (std::size_t b = a + 1; b < page.items.size(); ++b)
+            if (overlap(page.items[a].at, page.items[b].at))
+                return false;
+    std::map<ItemId, int> groupOf;
+    for (const Item& item : m_request.items)
+        groupOf[item.id] = item.group;
+    std::map<int, GridRect> around;
+    for (const Placement& place : page.items) {
+        const int group = groupOf[place.id];
+        const auto [at, isNew] = around.try_emplace(group, place.at);
+        if (isNew || group == 0)
+            continue;
+        GridRect& box = at->second;
+        const int right = std::max(box.x + box.w, place.at.x + place.at.w);
+        const int foot = std::max(box.y + box.h, place.at.y + place.at.h);
+        box.x = std::min(box.x, place.at.x);
+        box.y = std::min(box.y, place.at.y);
+        box.w = right - box.x;
+        box.h = foot - box.y;
+    }
+    return std::all_of(page.items.begin(), page.items.end(), [&](const Placement& place) {
+        return std::none_of(around.begin(), around.end(), [&](const auto& one) {
+            return one.first > 0 && one.first != groupOf[place.id] && overlap(one.second, place.at);
+        });
+    });
+}
+
+// What is touched takes its room from what is below or above it; a new piece tries every place
+// beside another piece, at that piece's width.
+void EditedPage::tryPushing()
+{
+    if (m_touched.size() != 1)
+        return;
+    const ItemId id = *m_touched.begin();
+    LeafTable& leaves = m_price.leaves();
+    const int index = leafOf(id);
+    if (index < 0)
+        return;
+    if (const auto was = m_before.find(id); was != m_before.end()) {
+        GridRect at = was->second.at;
+        at.h = std::max(at.h, leaves.leastRows(index, at.x, at.w));
+        tryPush(id, at, Push::Down);
+        at.y -= at.h - was->second.at.h;
+        tryPush(id, at, Push::Up);
+        return;
+    }
+    for (const auto& [other, place] : m_before) {
+        GridRect at = place.at;
+        at.h = leaves.leastRows(index, at.x, at.w);
+        for (const int y : {place.at.y - at.h,
+                 place.at.y,
+                 place.at.y + place.at.h - at.h,
+                 place.at.y + place.at.h}) {
+            at.y = y;
+            tryPush(id, at, Push::Down);
+            tryPush(id, at, Push::Up);
+        }
+    }
+}
+
+void EditedPage::tryPush(ItemId piece, const GridRect& to, Push direction)
+{
+    LeafTable& leaves = m_price.leaves();
+    Pushing pushing;
+    for (const Item& item : m_request.items) {
+        if (const auto was = m_before.find(item.id); was != m_before.end())
+            pushing.cells[item.id] = was->second.at;
+        if (item.pinned)
+            pushing.fixed.insert(item.id);
+    }
+    if (to.h > m_request.page.rows || !push(pushing, piece, to, direction, leaves))
+        return;
+    Arrangement out;
+    out.pages = 1;
+    for (const Item& item : m_request.items) {
+        const GridRect& at = pushing.cells.at(item.id);
+        const auto was = m_before.find(item.id);
+        const bool stays = was != m_before.end() && was->second.at == at && item.id != piece;
+        if (stays)
+            out.items.push_back(was->second);
+        else if (const int index = leafOf(item.id); index >= 0)
+            out.items.push_back(placePinned(index, at, leaves));
+    }
+    if (out.items.size() == m_request.items.size())
+        consider(std::move(out), GaveWay::Neighbours);
+}
+
+void EditedPage::tryAround(const std::set<ItemId>& free)
+{
+    Request around = m_request;
+    around.plan.clear();
+    for (Item& item : around.items) {
+        const auto was = m_before.find(item.id);
+        if (was == m_before.end() || item.pinned)
+            continue;
+        if (m_touched.count(item.id) > 0 || free.count(item.id) > 0)
+            item.previous = was->second.at;
+        else
+            item.pinned = was->second.at;
+    }
+    const Outcome outcome = solve(around, freeSystems(around.page.columns), m_text);
+    if (const auto* found = std::get_if<Arrangement>(&outcome))
+        consider(*found, GaveWay::Neighbours);
+}
+
+void EditedPage::tryWholePage()
+{
+    Request stay = m_request;
+    for (Item& item : stay.items)
+        if (const auto was = m_before.find(item.id); was != m_before.end() && !item.pinned)
+            item.previous = was->second.at;
+    const Outcome outcome = arrange(stay, m_measurer);
+    if (const auto* found = std::get_if<Arrangement>(&outcome))
+        consider(*found, GaveWay::Page);
+    Job job{stay, {}, {}, 1};
+    job.pins = pinsOf(stay, m_text);
+    std::vector<Item> flowing;
+    for (const Item& item : stay.items)
+        if (!item.isPinned())
+            flowing.push_back(item);
+    job.pieces = piecesOf(flowing, m_text);
+    setTargets(job.pieces, stay.page, 1, m_text);
+    for (const double price : kStayPrices) {
+        Weights weights;
+        weights.stay = price;
+        Candidate one = solveSystems(job, freeSystems(stay.page.columns), m_text, weights);
+        if (!one.possible)
+            continue;
+        addPinned(stay, m_text, one.arrangement);
+        consider(std::move(one.arrangement), GaveWay::Page);
+    }
+}
+
+} // namespace wainscot::engine

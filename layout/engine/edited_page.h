@@ -1,0 +1,51 @@
+// One page that an edit concerns, arranged again with as little movement as a good page allows.
+#pragma once
+
+#include "layout/engine/again.h"
+#include "layout/engine/page_price.h"
+#include "layout/engine/push.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace wainscot::engine {
+
+// The page stands on its own: pages are numbered 0 here. It is tried in ever wider ways, from
+// leaving everything to arranging anew; what moves least and is good enough is the answer.
+class EditedPage {
+public:
+    // `request` holds the page's pieces as they are now, `before` the places of those that had one
+    // and of those removed. `wish` and `text` must outlive it.
+    EditedPage(Request request,
+        std::map<ItemId, Placement> before,
+        const AgainWish& wish,
+        const TextMeasurer& text);
+
+    [[nodiscard]] std::variant<Again, Failure> run();
+
+private:
+    [[nodiscard]] bool isEdited(ItemId id) const;
+    [[nodiscard]] int leafOf(ItemId id); // -1 = there is none
+    void consider(Arrangement found, GaveWay gaveWay);
+    [[nodiscard]] std::optional<Arrangement> nothingMoves();
+    [[nodiscard]] std::vector<std::set<ItemId>> neighbourhoods() const;
+    [[nodiscard]] bool isTidy(const Arrangement& page) const;
+    void tryPushing();
+    void tryPush(ItemId piece, const GridRect& to, Push direction);
+    void tryAround(const std::set<ItemId>& free);
+    void tryWholePage();
+    [[nodiscard]] std::vector<GridRect> places() const;
+
+    Request m_request;
+    std::map<ItemId, Placement> m_before;
+    const AgainWish& m_wish;
+    const TextMeasurer& m_measurer;
+    TextMemo m_text;
+    PagePrice m_price;
+    std::set<ItemId> m_touched;
+    std::vector<Again> m_found; // the first one is arranged anew
+};
+
+} // namespace wainscot::engine
