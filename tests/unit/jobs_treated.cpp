@@ -85,6 +85,7 @@ protected:
         ExportPngJob job;
         job.display = QStringLiteral("Hall");
         job.file = m_folder.filePath(QStringLiteral("out.png"));
+        job.dpi = 60; // about the photo's own pixels
         job.picturesFolder = pictures();
         const auto outcome = job.run(m_class->book, {});
         EXPECT_TRUE(outcome.ok()) << (outcome ? "" : qPrintable(outcome.error().detail));
