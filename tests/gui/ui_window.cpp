@@ -4,6 +4,8 @@
 #include <QFile>
 #include <QPrinter>
 
+#include <algorithm>
+
 #include <gmock/gmock.h>
 
 #include "support/window_at_work.h"
@@ -158,6 +160,43 @@ TEST(Window, CarriesABookAwayAndOpensItElsewhere)
     at.window().unpackBook(file, at.file(QStringLiteral("elsewhere")));
     at.settle();
     EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere"))) << "refused, still open";
+}
+
+TEST(Window, CutsPanelsIntoSheets)
+{
+    WindowAtWork at;
+    at.propose();
+    const QString file = at.file(QStringLiteral("sheets.pdf"));
+    at.window().exportSheets(file, QStringLiteral("A4"));
+    at.settle();
+    QFile pdf(file);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.read(5).startsWith("%PDF-"));
+}
+
+TEST(Window, ErasesAChildOnlyWhenPicturesOfOthersMayGo)
+{
+    WindowAtWork at;
+    at.propose();
+    const Child child = at.book().children.rows().begin()->second;
+    int quotes = 0;
+    bool shared = false;
+    for (const auto& [id, quote] : at.book().quotes.rows())
+        quotes += quote.child == child.id ? 1 : 0;
+    ASSERT_GT(quotes, 0);
+    for (const auto& [id, picture] : at.book().pictures.rows()) {
+        const auto& seen = picture.people.children;
+        shared = shared
+            || (seen.size() > 1 && std::find(seen.begin(), seen.end(), child.id) != seen.end());
+    }
+    at.window().eraseChild(child.name, false);
+    EXPECT_EQ(at.book().children.contains(child.id), shared);
+    at.window().eraseChild(child.name, true);
+    EXPECT_FALSE(at.book().children.contains(child.id));
+    for (const auto& [id, quote] : at.book().quotes.rows())
+        EXPECT_NE(quote.child, child.id);
+    EXPECT_FALSE(at.session().canUndo());
+    at.settle();
 }
 
 // Where the whole screen is scaled instead, it has so many pixels less.

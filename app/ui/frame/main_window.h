@@ -5,6 +5,7 @@
 #include <QMenuBar>
 #include <QStackedWidget>
 
+#include "app/jobs/export_job.h"
 #include "app/jobs/gather.h"
 #include "app/ui/compose/compose_place.h"
 #include "app/ui/frame/rail.h"
@@ -30,6 +31,8 @@ public:
     void gatherWords(const QString& file, const QString& experience);
     void gatherPhotos(const QString& folder, const QString& experience);
     void exportPdf(const QString& file);
+    void exportSheets(const QString& file, const QString& paper); // its name: "A4"
+    void eraseChild(const QString& name, bool sharedToo); // for good
     void packBook(const QString& file);
     void unpackBook(const QString& file, const QString& folder); // and opens it
     // Every panel of the display on a page of its own; false with a sentence in the sill.
@@ -65,6 +68,15 @@ private:
     void askWords();
     void askPhotos();
     void askExport();
+    void askShopPdf(); // with bleed and crop marks
+    void askSheets();
+    void askPictures();
+    void askErase();
+    [[nodiscard]] ExportPdfJob pdfJob(const QString& file) const;
+    [[nodiscard]] QString askFile(
+        const QString& heading, const QString& suffix, const QString& filter);
+    template <class Job> void startExport(const QString& doing, const Job& job);
+    [[nodiscard]] QString sheetsInWords() const;
     void askPack();
     void askUnpack();
     void askPrint();

@@ -196,42 +196,6 @@ void MainWindow::gatherPhotos(const QString& folder, const QString& experience)
         [this](Result<GatherOutcome> r) { takeGathered(std::move(r), tr("Pictures")); });
 }
 
-void MainWindow::askExport()
-{
-    if (m_session.display() == nullptr)
-        return;
-    const QString file = QFileDialog::getSaveFileName(this,
-        tr("Make the PDF"),
-        documents() + QLatin1Char('/') + m_session.display()->name + QStringLiteral(".pdf"),
-        tr("PDF (*.pdf)"));
-    if (!file.isEmpty())
-        exportPdf(file);
-}
-
-void MainWindow::exportPdf(const QString& file)
-{
-    if (m_session.display() == nullptr)
-        return;
-    ExportPdfJob job;
-    job.display = m_session.display()->name;
-    job.file = file;
-    job.picturesFolder = m_session.picturesFolder();
-    m_work.start<ExportOutcome>(
-        tr("Making the PDF"),
-        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
-        [this](Result<ExportOutcome> result) {
-            if (!result) {
-                m_sill->announce(sentenceFor(result.error()));
-                return;
-            }
-            QString said =
-                tr("The PDF is at %1.").arg(QDir::toNativeSeparators(result->files.value(0)));
-            if (!result->leftOut.empty())
-                said += QLatin1Char(' ') + tr("Left out: %1").arg(result->leftOut.front().why);
-            m_sill->announce(said);
-        });
-}
-
 void MainWindow::askPrint()
 {
     if (m_session.panel() == nullptr)

@@ -29,9 +29,11 @@ void MainWindow::makeBookMenu(QMenu& menu)
     menu.addSeparator();
     QAction* pdf = menu.addAction(tr("Make the PDF..."), this, [this] { askExport(); });
     pdf->setShortcut(Qt::CTRL | Qt::Key_E);
+    QAction* sheets = menu.addAction(tr("On sheets..."), this, [this] { askSheets(); });
+    QAction* pictures = menu.addAction(tr("As pictures..."), this, [this] { askPictures(); });
     QAction* print = menu.addAction(tr("Print..."), this, [this] { askPrint(); });
     print->setShortcut(Qt::CTRL | Qt::Key_P);
-    m_needPanel << pdf << print;
+    m_needPanel << pdf << sheets << pictures << print;
     menu.addSeparator();
     m_needBook << menu.addAction(
         tr("Pack the whole book to carry..."), this, [this] { askPack(); });

@@ -1,6 +1,8 @@
 // What the plain places say about the book.
 #include "app/ui/frame/main_window.h"
 
+#include <QDir>
+
 #include "app/jobs/show_job.h"
 #include "app/ui/kit/surfaces.h"
 
@@ -135,6 +137,24 @@ void MainWindow::fillHang()
             tr("Make the PDF"),
             Icon::Sheet,
             [this] { askExport(); }});
+        m_plain->add({tr("A PDF that is trimmed"),
+            {tr("The same with 3 mm of colour beyond the edge and crop marks, as print shops "
+                "ask for.")},
+            tr("Make it with marks"),
+            Icon::Crop,
+            [this] { askShopPdf(); }});
+        m_plain->add({tr("On sheets from the school's printer"),
+            {sheetsInWords(),
+                tr("The sheets overlap by 10 mm and carry marks to join them by; a ruler on the "
+                   "first shows whether the printer keeps the size.")},
+            tr("Make the sheets"),
+            Icon::Sheet,
+            [this] { askSheets(); }});
+        m_plain->add({tr("Pictures of the panels"),
+            {tr("For a newsletter or a message. Nothing is in them but what is seen.")},
+            tr("Make pictures"),
+            Icon::Photo,
+            [this] { askPictures(); }});
         m_plain->add({tr("Print here"),
             {tr("On your own printer, through the system.")},
             tr("Print"),
@@ -154,13 +174,24 @@ void MainWindow::fillKeep()
 {
     m_plain->begin(tr("The term in one file; carry, put away, erase."),
         tr("The term's file is not in this version yet."));
-    m_plain->add({tr("What can be done now"),
-        {tr("Everything is kept in one folder. Copy the folder to carry the book or to keep a "
-            "second one."),
-            m_session.folder()},
-        {},
-        Icon::None,
-        {}});
+    m_plain->add({tr("Carry"),
+        {tr("The whole book as one file, every part with its checksum. It is not locked: carry it "
+            "as you would carry the class list."),
+            tr("It is kept in %1.").arg(QDir::toNativeSeparators(m_session.folder()))},
+        tr("Pack the whole book to carry"),
+        Icon::Sheet,
+        [this] { askPack(); }});
+    m_plain->add({tr("Bring back"),
+        {tr("A packed book becomes a book again, in a folder of its own.")},
+        tr("Unpack a book"),
+        Icon::Plus,
+        [this] { askUnpack(); }});
+    m_plain->add({tr("Erase a child"),
+        {tr("Words, pictures and name, out of the book for good. This is the one thing that cannot "
+            "be undone; you are asked first.")},
+        tr("Erase a child..."),
+        Icon::TakeOff,
+        [this] { askErase(); }});
     m_plain->end();
 }
 

@@ -94,7 +94,7 @@ void MainWindow::refreshRail()
     m_rail->setLine(Place::Hang,
         panels > 0 ? tr("can be printed") : tr("nothing to hang"),
         panels > 0 ? Nail::InWork : Nail::Untouched);
-    m_rail->setLine(Place::Keep, tr("not in this version"), Nail::Untouched);
+    m_rail->setLine(Place::Keep, tr("carry, erase"), Nail::Untouched);
     m_kept->setText(m_session.isOpen() ? tr("Kept %1").arg(
                         QLocale().toString(m_session.keptAt().time(), QStringLiteral("HH:mm")))
                                        : QString());

@@ -6,6 +6,7 @@
 
 #include "app/jobs/proxies_folder.h"
 #include "app/jobs/sentences.h"
+#include "core/media/proxies.h"
 #include "core/store/book_store.h"
 
 namespace wainscot::ui {
@@ -165,6 +166,16 @@ bool Session::perform(Edit edit)
         return false;
     }
     return finish(m_open->store->history().perform(std::move(edit)));
+}
+
+bool Session::eraseForever(const ErasePlan& plan)
+{
+    if (m_open == nullptr)
+        return false;
+    const Proxies copies(proxiesFolder());
+    for (const QString& sha256 : plan.sha256)
+        copies.forget(sha256);
+    return finish(m_open->store->eraseForever(plan.edit));
 }
 
 bool Session::undo()

@@ -6,6 +6,7 @@
 
 #include <memory>
 
+#include "app/jobs/erase_plan.h"
 #include "core/edit/edit.h"
 #include "core/model/book.h"
 
@@ -38,6 +39,8 @@ public:
 
     // False when it could not be kept; `refused` says why, and nothing has changed.
     bool perform(Edit edit);
+    // Nothing of it stays in the book's files or small copies, and nothing before it can be undone.
+    bool eraseForever(const ErasePlan& plan);
     bool undo();
     bool redo();
     [[nodiscard]] bool canUndo() const;
