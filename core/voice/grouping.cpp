@@ -38,7 +38,8 @@ public:
         const auto joinedSize = double(m_sizes[joining.joined]);
         for (std::size_t third = 0; third < m_sizes.size(); ++third) {
             const double before = m_likeness.at(joining.kept, third);
-            const double mean = (keptSize * before + joinedSize * m_likeness.at(joining.joined, third))
+            const double mean =
+                (keptSize * before + joinedSize * m_likeness.at(joining.joined, third))
                 / (keptSize + joinedSize);
             m_likeness.add(joining.kept, third, mean - before);
             if (third != joining.kept)
@@ -59,7 +60,8 @@ std::vector<Answer> withoutThoseOf(
     std::set<QuoteId> kept;
     for (const ProposedGroup& group : madeByHand)
         kept.insert(group.answers.begin(), group.answers.end());
-    answers.erase(std::remove_if(answers.begin(), answers.end(),
+    answers.erase(std::remove_if(answers.begin(),
+                      answers.end(),
                       [&kept](const Answer& answer) { return kept.count(answer.id) > 0; }),
         answers.end());
     return answers;
@@ -78,12 +80,14 @@ std::vector<Joining> joinings(const LikenessTable& likeness, const GroupingWish&
     return made;
 }
 
-Proposal proposeGroups(std::vector<Answer> answers, const std::vector<ProposedGroup>& madeByHand,
+Proposal proposeGroups(std::vector<Answer> answers,
+    const std::vector<ProposedGroup>& madeByHand,
     const GroupingWish& wish)
 {
     answers = withoutThoseOf(std::move(answers), madeByHand);
-    std::sort(answers.begin(), answers.end(),
-        [](const Answer& one, const Answer& other) { return one.id < other.id; });
+    std::sort(answers.begin(), answers.end(), [](const Answer& one, const Answer& other) {
+        return one.id < other.id;
+    });
     std::vector<QString> words;
     std::vector<std::vector<QuoteId>> sets;
     for (const Answer& answer : answers) {

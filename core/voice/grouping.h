@@ -32,7 +32,8 @@ struct Joining {
 
 // Average linkage: again and again the two sets most alike on average, ties to the lowest members,
 // never past the wished size and never below the wished likeness. In the order they were made.
-[[nodiscard]] std::vector<Joining> joinings(const LikenessTable& likeness, const GroupingWish& wish);
+[[nodiscard]] std::vector<Joining> joinings(
+    const LikenessTable& likeness, const GroupingWish& wish);
 
 struct ProposedGroup {
     std::vector<QuoteId> answers; // by id
@@ -48,6 +49,7 @@ struct Proposal {
 // The order of the answers does not matter. Answers in `madeByHand` are left where they are and are
 // not proposed again. Ids must differ from one another.
 [[nodiscard]] Proposal proposeGroups(std::vector<Answer> answers,
-    const std::vector<ProposedGroup>& madeByHand, const GroupingWish& wish);
+    const std::vector<ProposedGroup>& madeByHand,
+    const GroupingWish& wish);
 
 } // namespace wainscot

@@ -48,8 +48,7 @@ std::vector<double> weigh(Runs& runs, std::size_t answers)
 {
     std::vector<double> lengths(answers, 0);
     for (auto& [run, shares] : runs) {
-        const double rarity
-            = std::log((1.0 + double(answers)) / (1.0 + double(shares.size()))) + 1;
+        const double rarity = std::log((1.0 + double(answers)) / (1.0 + double(shares.size()))) + 1;
         for (Share& share : shares) {
             share.weight = (std::log(share.weight) + 1) * rarity;
             lengths[share.answer] += share.weight * share.weight;

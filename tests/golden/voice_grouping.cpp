@@ -48,8 +48,8 @@ TEST(GroupingReference, LikenessEqualsScikitLearn)
     for (std::size_t row = 0; row < table.size(); ++row) {
         ASSERT_EQ(std::size_t(reference.likeness[row].size()), table.size());
         for (std::size_t column = 0; column < table.size(); ++column)
-            EXPECT_NEAR(table.at(row, column), reference.likeness[row][int(column)].toDouble(),
-                tolerance)
+            EXPECT_NEAR(
+                table.at(row, column), reference.likeness[row][int(column)].toDouble(), tolerance)
                 << row << ' ' << column;
     }
 }
@@ -57,8 +57,8 @@ TEST(GroupingReference, LikenessEqualsScikitLearn)
 TEST(GroupingReference, UncappedJoiningsHaveTheHeightsOfScipy)
 {
     const Reference reference = readReference();
-    const std::vector<Joining> made
-        = joinings(likenessOf(reference.answers), {-1, reference.answers.size()});
+    const std::vector<Joining> made =
+        joinings(likenessOf(reference.answers), {-1, reference.answers.size()});
     std::vector<double> heights;
     for (const Joining& joining : made)
         heights.push_back(1 - joining.likeness);

@@ -14,14 +14,22 @@ constexpr unsigned seeds = 60;
 
 std::vector<Answer> randomAnswers(std::mt19937& random)
 {
-    static const std::vector<QString> words { QStringLiteral("sun"), QStringLiteral("puddle"),
-        QStringLiteral("drinked"), QStringLiteral("worm"), QStringLiteral("ground"),
-        QStringLiteral("boots"), QStringLiteral("cloud"), QStringLiteral("wind"),
-        QStringLiteral("ماء"), QStringLiteral("dryed"), QStringLiteral("rain"), QString() };
+    static const std::vector<QString> words{QStringLiteral("sun"),
+        QStringLiteral("puddle"),
+        QStringLiteral("drinked"),
+        QStringLiteral("worm"),
+        QStringLiteral("ground"),
+        QStringLiteral("boots"),
+        QStringLiteral("cloud"),
+        QStringLiteral("wind"),
+        QStringLiteral("ماء"),
+        QStringLiteral("dryed"),
+        QStringLiteral("rain"),
+        QString()};
     std::vector<Answer> answers;
     const unsigned count = random() % 30;
     for (unsigned at = 0; at < count; ++at) {
-        Answer answer { QuoteId(at + 1), {} };
+        Answer answer{QuoteId(at + 1), {}};
         for (unsigned length = random() % 6; length > 0; --length)
             answer.words += words[random() % words.size()] + QLatin1Char(' ');
         answers.push_back(answer);
@@ -46,7 +54,7 @@ TEST(GroupingProperty, EveryAnswerIsInOnePlaceAndNoGroupPassesTheWishedSize)
     for (unsigned seed = 0; seed < seeds; ++seed) {
         std::mt19937 random(seed);
         const std::vector<Answer> answers = randomAnswers(random);
-        const GroupingWish wish { 0.1, 3 + seed % 6 };
+        const GroupingWish wish{0.1, 3 + seed % 6};
         const Proposal proposal = proposeGroups(answers, {}, wish);
         std::multiset<QuoteId> found(proposal.onTheirOwn.begin(), proposal.onTheirOwn.end());
         for (const ProposedGroup& group : proposal.groups) {
@@ -70,7 +78,7 @@ TEST(GroupingProperty, WhatWasMadeByHandIsNotProposedAgain)
         const std::vector<Answer> answers = randomAnswers(random);
         if (answers.size() < 2)
             continue;
-        const std::vector<ProposedGroup> byHand { { { answers.front().id, answers.back().id } } };
+        const std::vector<ProposedGroup> byHand{{{answers.front().id, answers.back().id}}};
         const std::vector<Answer> others(answers.begin() + 1, answers.end() - 1);
         EXPECT_EQ(proposeGroups(answers, byHand, {}), proposeGroups(others, {}, {}))
             << "seed " << seed;
@@ -79,11 +87,12 @@ TEST(GroupingProperty, WhatWasMadeByHandIsNotProposedAgain)
 
 TEST(GroupingProperty, AnswersWithNothingInCommonStayOnTheirOwn)
 {
-    const Proposal proposal = proposeGroups({ { QuoteId(1), QStringLiteral("worm") },
-                                                { QuoteId(2), QStringLiteral("cloud") },
-                                                { QuoteId(3), QString() },
-                                                { QuoteId(4), QStringLiteral("ماء") } },
-        {}, {});
+    const Proposal proposal = proposeGroups({{QuoteId(1), QStringLiteral("worm")},
+                                                {QuoteId(2), QStringLiteral("cloud")},
+                                                {QuoteId(3), QString()},
+                                                {QuoteId(4), QStringLiteral("ماء")}},
+        {},
+        {});
     EXPECT_TRUE(proposal.groups.empty());
     EXPECT_EQ(proposal.onTheirOwn.size(), 4U);
 }

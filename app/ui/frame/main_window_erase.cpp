@@ -15,19 +15,15 @@ namespace {
 
 QString consequences(const ErasePlan& plan)
 {
-    QStringList lines{MainWindow::tr("%1, %2 and %3 on panels go, and the name from %4. Nothing of "
-                                     "it can be brought back.")
-                          .arg(counted(plan.quotes,
-                                   MainWindow::tr("1 answer"),
-                                   MainWindow::tr("%1 answers")),
-                              counted(int(plan.pictures.size()),
-                                  MainWindow::tr("1 picture"),
-                                  MainWindow::tr("%1 pictures")),
-                              counted(plan.pieces,
-                                  MainWindow::tr("1 piece"),
-                                  MainWindow::tr("%1 pieces")),
-                              counted(
-                                  plan.texts, MainWindow::tr("1 text"), MainWindow::tr("%1 texts")))};
+    QStringList lines{
+        MainWindow::tr("%1, %2 and %3 on panels go, and the name from %4. Nothing of "
+                       "it can be brought back.")
+            .arg(counted(plan.quotes, MainWindow::tr("1 answer"), MainWindow::tr("%1 answers")),
+                counted(int(plan.pictures.size()),
+                    MainWindow::tr("1 picture"),
+                    MainWindow::tr("%1 pictures")),
+                counted(plan.pieces, MainWindow::tr("1 piece"), MainWindow::tr("%1 pieces")),
+                counted(plan.texts, MainWindow::tr("1 text"), MainWindow::tr("%1 texts")))};
     if (!plan.shared.isEmpty())
         lines << MainWindow::tr("These pictures show other children too: %1.")
                      .arg(listInWords(plan.shared));
@@ -53,7 +49,7 @@ void MainWindow::askErase()
     const QString name = names.isEmpty()
         ? QString()
         : QInputDialog::getItem(
-              this, tr("Erase a child"), tr("Who is to be forgotten:"), names, 0, false, &chosen);
+            this, tr("Erase a child"), tr("Who is to be forgotten:"), names, 0, false, &chosen);
     if (!chosen)
         return;
     const auto plan = planErasing(m_session.book(), name);
@@ -85,10 +81,9 @@ void MainWindow::eraseChild(const QString& name, bool sharedToo)
         m_sill->announce(
             tr("%1 show other children too; nothing was done.").arg(listInWords(plan->shared)));
     else if (m_session.eraseForever(*plan))
-        m_sill->announce(plan->takeDown.isEmpty()
-                ? tr("%1 is erased.").arg(name)
-                : tr("%1 is erased. Take down what hangs: %2.")
-                      .arg(name, listInWords(plan->takeDown)));
+        m_sill->announce(plan->takeDown.isEmpty() ? tr("%1 is erased.").arg(name)
+                                                  : tr("%1 is erased. Take down what hangs: %2.")
+                                                        .arg(name, listInWords(plan->takeDown)));
 }
 
 } // namespace wainscot::ui

@@ -39,10 +39,8 @@ ExportPdfJob MainWindow::pdfJob(const QString& file) const
 
 QString MainWindow::askFile(const QString& heading, const QString& suffix, const QString& filter)
 {
-    return QFileDialog::getSaveFileName(this,
-        heading,
-        documents() + QLatin1Char('/') + m_session.display()->name + suffix,
-        filter);
+    return QFileDialog::getSaveFileName(
+        this, heading, documents() + QLatin1Char('/') + m_session.display()->name + suffix, filter);
 }
 
 // Runs an export and says where it is and what it left out.
@@ -70,8 +68,7 @@ void MainWindow::askExport()
 {
     if (m_session.display() == nullptr)
         return;
-    const QString file =
-        askFile(tr("Make the PDF"), QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+    const QString file = askFile(tr("Make the PDF"), QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
     if (!file.isEmpty())
         exportPdf(file);
 }
@@ -157,8 +154,7 @@ void MainWindow::askPictures()
 {
     if (m_session.display() == nullptr)
         return;
-    const QString file =
-        askFile(tr("As pictures"), QStringLiteral(".png"), tr("Pictures (*.png)"));
+    const QString file = askFile(tr("As pictures"), QStringLiteral(".png"), tr("Pictures (*.png)"));
     if (file.isEmpty())
         return;
     ExportPngJob job;
