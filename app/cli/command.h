@@ -48,6 +48,7 @@ struct Command {
 [[nodiscard]] std::vector<Command> arrangeCommands();
 [[nodiscard]] std::vector<Command> checkCommands();
 [[nodiscard]] std::vector<Command> exportCommands();
+[[nodiscard]] std::vector<Command> hangCommands();
 [[nodiscard]] std::vector<Command> templateCommands();
 [[nodiscard]] std::vector<Command> packCommands();
 [[nodiscard]] std::vector<Command> eraseCommands();

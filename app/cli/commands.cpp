@@ -14,6 +14,7 @@ const std::vector<Command>& commands()
                  arrangeCommands(),
                  checkCommands(),
                  exportCommands(),
+                 hangCommands(),
                  templateCommands(),
                  packCommands(),
                  eraseCommands(),

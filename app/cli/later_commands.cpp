@@ -11,13 +11,6 @@ constexpr std::array kListen{
     OptionSpec{"experience", "TITLE", "whose words", true},
     OptionSpec{"groups", "N", "how many groups at most"},
 };
-constexpr std::array kHang{
-    OptionSpec{"display", "NAME", "which display", true},
-    OptionSpec{"wall", "SIZE", "width x height: 6000x2700mm", true},
-    OptionSpec{"viewers", "WHO", "children, adults or both"},
-    OptionSpec{"ages", "FROM-TO", "ages of the children: 4-6"},
-    OptionSpec{"limit", "PRESET", "how much of a wall may be covered"},
-};
 constexpr std::array kKeep{
     OptionSpec{"from", "DATE", "first day", true},
     OptionSpec{"to", "DATE", "last day", true},
@@ -33,7 +26,6 @@ template <const char* Name> Result<Answer> notYet(const Arguments&, const JobRun
 }
 
 constexpr char kListenName[] = "listen";
-constexpr char kHangName[] = "hang";
 constexpr char kKeepName[] = "keep";
 
 } // namespace
@@ -48,12 +40,6 @@ std::vector<Command> laterCommands()
             kListen,
             book,
             notYet<kListenName>},
-        {kHangName,
-            "BOOK --display NAME --wall 6000x2700mm [--viewers WHO] [--ages 4-6] [--limit PRESET]",
-            "Plans where panels hang on a wall (not there yet).",
-            kHang,
-            book,
-            notYet<kHangName>},
         {kKeepName,
             "BOOK --from DATE --to DATE --pdf OUT.pdf",
             "Makes a record of a term (not there yet).",

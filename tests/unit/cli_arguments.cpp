@@ -160,6 +160,13 @@ TEST(Program, AnswersWrongUseWithTwoAndOneJsonObject)
              "export B --display D --pdf a --overlap 5mm",
              "export B --display D --pdf a --sheets A4 --bleed 3mm",
              "export B --display D --pdf a --dpi 100",
+             "hang B --display D",
+             "hang B --display D --wall 6000",
+             "hang B --display D --wall 0x2700mm",
+             "hang B --display D --wall 6x2.7m --viewers cats",
+             "hang B --display D --wall 6x2.7m --ages 6-4",
+             "hang B --display D --wall 6x2.7m --ages old",
+             "hang B --display D --wall 6x2.7m --limit X",
              "sample"}) {
         const Said said = say(line(words) + QStringList{QStringLiteral("--json")});
         EXPECT_EQ(said.exit, 2) << words;
@@ -174,7 +181,6 @@ TEST(Program, SaysOfLaterCommandsThatTheyAreNotThereYet)
 {
     for (const char* words : {"listen B --experience E",
              "listen B --experience E --groups 4",
-             "hang B --display D --wall 6000x2700mm --viewers both --ages 4-6 --limit X",
              "keep B --from 2026-01-01 --to 2026-02-01 --pdf a.pdf"}) {
         const Said said = say(line(words));
         EXPECT_EQ(said.exit, 2) << words;
