@@ -1,11 +1,13 @@
 // Compose, by mouse and by keys.
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 
 #include <gmock/gmock.h>
 
 #include <cmath>
 
+#include "app/ui/compose/reading_line.h"
 #include "app/ui/session/piece_edits.h"
 #include "support/window_at_work.h"
 
@@ -150,6 +152,38 @@ TEST(Compose, WritesACaptionThatShowsAtEveryKey)
     at.type(QStringLiteral("other"));
     at.key(Qt::Key_Escape);
     EXPECT_EQ(at.piece(photo).text, QStringLiteral("Zwei Pfützen, żółw"));
+}
+
+TEST(Compose, TellsHowAnAdultsTextReads)
+{
+    WindowAtWork at;
+    at.propose();
+    const auto* line = at.compose().findChild<QLabel*>(QStringLiteral("reading"));
+    ASSERT_NE(line, nullptr);
+    EXPECT_THAT(line->toolTip().toStdString(), ::testing::HasSubstr("Smithsonian"));
+    at.clickOn(at.first(PieceKind::Interpretation));
+    at.key(Qt::Key_Return);
+    ASSERT_TRUE(at.compose().isWriting());
+    at.type(QStringLiteral("The cat sat on the mat"));
+    EXPECT_EQ(line->text(), QStringLiteral("6 words, longest sentence 6. Flesch 116, grade -1.4."));
+    at.type(QStringLiteral(". It"));
+    EXPECT_TRUE(line->text().startsWith(QStringLiteral("8 words, longest sentence 6.")));
+    at.key(Qt::Key_Escape);
+    // A caption is too short for a formula.
+    at.clickOn(at.first(PieceKind::Photo));
+    at.key(Qt::Key_Return);
+    at.type(QStringLiteral("Ice"));
+    EXPECT_EQ(line->text(), QStringLiteral("1 word."));
+    at.key(Qt::Key_Escape);
+}
+
+TEST(Compose, ReadsOtherLanguagesByLengthOnly)
+{
+    const QString text = QStringLiteral("El hielo se fue. Nadie lo vio.");
+    EXPECT_EQ(readingLine(text, QStringLiteral("es"), true),
+        QStringLiteral("7 words, longest sentence 4. No reading formula for this language."));
+    EXPECT_TRUE(readingLine(text, QStringLiteral("en-GB"), true).contains(QLatin1String("grade")));
+    EXPECT_TRUE(readingLine({}, QStringLiteral("en"), true).isEmpty());
 }
 
 TEST(Compose, LeavesAChildsWordsAsTheyWereSaid)

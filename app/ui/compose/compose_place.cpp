@@ -8,6 +8,20 @@
 
 namespace wainscot::ui {
 
+namespace {
+
+// Of what is written on the piece: its own, else its display's.
+QString languageOf(const Book& book, const Piece& piece)
+{
+    if (!piece.language.isEmpty())
+        return piece.language;
+    const Panel* panel = book.panels.find(piece.panel);
+    const Display* display = panel != nullptr ? book.displays.find(panel->display) : nullptr;
+    return display != nullptr ? display->language : QString();
+}
+
+} // namespace
+
 ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
@@ -200,7 +214,8 @@ void ComposePlace::beginWriting(PieceId id)
     canvas().setCropping(false);
     canvas().takeInHand(id);
     m_writing = *piece;
-    m_stage->editor().begin(*piece, nameFor(m_session.book(), *piece));
+    m_stage->editor().begin(
+        *piece, nameFor(m_session.book(), *piece), languageOf(m_session.book(), *piece));
     refreshNote();
     Q_EMIT stateChanged();
 }

@@ -4,6 +4,7 @@
 #include <QMimeData>
 #include <QVBoxLayout>
 
+#include "app/ui/compose/reading_line.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
@@ -29,6 +30,7 @@ protected:
 WordsEditor::WordsEditor(QWidget* parent)
     : Card(Tone::Field, parent)
     , m_field(new PlainField)
+    , m_reading(new Label({}, 0.85, QFont::Normal, true))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(2, 2, 2, air(1));
@@ -40,30 +42,42 @@ WordsEditor::WordsEditor(QWidget* parent)
     m_field->viewport()->setAutoFillBackground(false);
     m_field->installEventFilter(this);
     column->addWidget(m_field, 1);
+    m_reading->setContentsMargins(air(2), 0, air(2), 0);
+    m_reading->setObjectName(QStringLiteral("reading"));
+    m_reading->setToolTip(readingLimits());
+    column->addWidget(m_reading);
     auto* hint = new Label(tr("Enter: done. Esc: as it was."), 0.85, QFont::Normal, true);
     hint->setContentsMargins(air(2), 0, air(2), 0);
     column->addWidget(hint);
     connect(m_field, &QPlainTextEdit::textChanged, this, [this] {
+        tellReading();
         if (!m_beginning)
             Q_EMIT written(text());
     });
     hide();
 }
 
-void WordsEditor::begin(const Piece& piece, const QString& name)
+void WordsEditor::begin(const Piece& piece, const QString& name, const QString& language)
 {
     m_piece = piece.id;
+    m_language = language;
     m_oneParagraph =
         isPicture(piece.kind) || piece.kind == PieceKind::Title || piece.kind == PieceKind::Label;
     static_cast<PlainField*>(m_field)->oneParagraph = m_oneParagraph;
     m_beginning = true;
     m_field->setPlainText(piece.text);
     m_beginning = false;
+    tellReading(); // the text may be the one that stood here before
     m_field->setAccessibleName(tr("Write: %1").arg(name));
     m_field->selectAll();
     show();
     raise();
     m_field->setFocus();
+}
+
+void WordsEditor::tellReading()
+{
+    m_reading->setText(readingLine(text(), m_language, !m_oneParagraph));
 }
 
 QString WordsEditor::text() const
@@ -74,7 +88,7 @@ QString WordsEditor::text() const
 void WordsEditor::place(const QRectF& piece, const QRect& room)
 {
     const int width = qBound(scaled(260), int(piece.width()), scaled(460));
-    const int height = scaled(m_oneParagraph ? 84 : 150);
+    const int height = scaled(m_oneParagraph ? 102 : 184);
     int top = int(piece.bottom()) + air(2);
     if (top + height > room.bottom())
         top = qMax(room.top(), int(piece.top()) - height - air(2));

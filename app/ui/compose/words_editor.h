@@ -13,7 +13,8 @@ class WordsEditor : public Card {
     Q_OBJECT
 public:
     explicit WordsEditor(QWidget* parent = nullptr);
-    void begin(const Piece& piece, const QString& name);
+    // `language` of the text, BCP 47: the reading level is told for English only.
+    void begin(const Piece& piece, const QString& name, const QString& language);
     [[nodiscard]] PieceId piece() const { return m_piece; }
     [[nodiscard]] QString text() const;
     void place(const QRectF& piece, const QRect& room); // below the piece, else above it
@@ -27,7 +28,11 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void tellReading();
+
     QPlainTextEdit* m_field;
+    Label* m_reading;
+    QString m_language;
     PieceId m_piece;
     bool m_oneParagraph = false;
     bool m_beginning = false;
