@@ -252,7 +252,7 @@ TEST(Wishes, ANewPanelBeginsWhereOneSays)
     const PieceId last = at.all(PieceKind::Quote).back();
     at.clickOn(last);
     at.canvas().setFocus();
-    at.key(Qt::Key_N);
+    at.key(Qt::Key_B);
     at.settle();
     EXPECT_EQ(panelsOf(at.book(), at.session().display()->id).size(), 2U);
     EXPECT_NE(at.session().panel()->id, first);

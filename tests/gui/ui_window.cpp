@@ -5,6 +5,7 @@
 #include <QPrinter>
 
 #include <algorithm>
+#include <map>
 
 #include <gmock/gmock.h>
 
@@ -160,6 +161,24 @@ TEST(Window, CarriesABookAwayAndOpensItElsewhere)
     at.window().unpackBook(file, at.file(QStringLiteral("elsewhere")));
     at.settle();
     EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere"))) << "refused, still open";
+}
+
+TEST(Window, HasNoKeyForTwoThings)
+{
+    WindowAtWork at;
+    std::map<QString, QString> does;
+    for (const QWidget* widget :
+        {static_cast<const QWidget*>(&at.canvas()), static_cast<const QWidget*>(&at.compose())}) {
+        for (const QAction* action : widget->actions()) {
+            for (const QKeySequence& key : action->shortcuts()) {
+                const auto [known, isNew] = does.try_emplace(key.toString(), action->text());
+                EXPECT_TRUE(isNew || known->second == action->text())
+                    << key.toString().toStdString() << ": " << known->second.toStdString()
+                    << " and " << action->text().toStdString();
+            }
+        }
+    }
+    EXPECT_GT(does.size(), 20U);
 }
 
 TEST(Window, CutsPanelsIntoSheets)

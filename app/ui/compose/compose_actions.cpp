@@ -61,7 +61,7 @@ void ComposePlace::makePieceActions()
         on(tr("Even down"), Qt::Key_V, PieceAction::SpreadDown)};
     a.arrangeThese = on(tr("Arrange only these"), Qt::Key_A, PieceAction::ArrangeThese);
     a.together = on(tr("Keep together"), Qt::Key_K, PieceAction::Together);
-    a.startPanel = on(tr("Start a new panel here"), Qt::Key_N, PieceAction::StartPanel);
+    a.startPanel = on(tr("Start a new panel here"), Qt::Key_B, PieceAction::StartPanel);
     a.lift = action(
         tr("Lift"), {}, [this] { canvas().lift(); }, true);
     a.all = action(
