@@ -1,5 +1,7 @@
 #include "samples/camera_file.h"
 
+#include "core/base/commit_file.h"
+
 #include <QBuffer>
 #include <QFileInfo>
 #include <QImageWriter>
@@ -148,7 +150,7 @@ Result<> writeCameraFile(const QString& path, const QImage& upright, const Camer
     if (format == "jpg" && (notes.taken || notes.orientation != 1))
         bytes = withExif(bytes, notes);
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !commitWhole(file))
         return Error{ErrorCode::CannotWrite, path, file.errorString()};
     return Done{};
 }

@@ -1,5 +1,7 @@
 #include "samples/made_files.h"
 
+#include "core/base/commit_file.h"
+
 #include <QCryptographicHash>
 #include <QFile>
 #include <QFileInfo>
@@ -28,7 +30,7 @@ QByteArray hashOfFile(const QString& path)
 Result<> writeWhole(const QString& path, const QByteArray& bytes)
 {
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !commitWhole(file))
         return Error{ErrorCode::CannotWrite, path, file.errorString()};
     return Done{};
 }

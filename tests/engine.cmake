@@ -9,7 +9,9 @@ target_link_libraries(engine_picture PRIVATE engine_documents)
 wainscot_test(engine_alternatives property SOURCES property/engine_alternatives.cpp
   LINK engine_documents)
 wainscot_test(engine_again property SOURCES property/engine_again.cpp LINK engine_documents)
+wainscot_test(engine_breaks property SOURCES property/engine_breaks.cpp LINK engine_documents)
 wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
+wainscot_test(engine_pinned property SOURCES property/engine_pinned.cpp LINK engine_documents)
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)
 
@@ -27,8 +29,10 @@ wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK w
 add_executable(bench_engine
   bench/engine_bench.cpp
   bench/engine_alternatives.cpp bench/engine_stability.cpp bench/engine_pins.cpp
+  bench/engine_display.cpp support/class_book.cpp
   bench/engine_speed.cpp
   bench/engine_quality.cpp bench/quality_sheet.cpp
+  bench/engine_sparse.cpp bench/engine_plans.cpp
   bench/engine_selection.cpp)
 target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality
   selection_problems Qt6::Gui)
@@ -37,3 +41,5 @@ wainscot_test(engine_explain unit SOURCES unit/engine_explain.cpp LINK engine_do
 wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp unit/engine_pins.cpp
   LINK engine_documents)
 wainscot_test(engine_hand property SOURCES property/engine_hand.cpp LINK engine_documents)
+wainscot_test(engine_faults unit SOURCES unit/engine_faults.cpp LINK engine_documents)
+wainscot_test(engine_spread unit SOURCES unit/engine_spread.cpp LINK engine_documents)

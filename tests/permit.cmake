@@ -1,4 +1,5 @@
 wainscot_test(permit_unit unit
-  SOURCES unit/permit_captions.cpp unit/permit_names.cpp unit/permit_panel.cpp unit/permit_rules.cpp
+  SOURCES unit/permit_captions.cpp unit/permit_names.cpp unit/permit_panel.cpp unit/permit_family_answers.cpp unit/permit_rules.cpp
+    unit/permit_sheets.cpp
     unit/permit_table.cpp support/class_book.cpp
   LINK core_permit)

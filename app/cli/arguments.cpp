@@ -1,5 +1,7 @@
 #include "app/cli/arguments.h"
 
+#include "core/base/length.h"
+
 #include <algorithm>
 
 namespace wainscot::cli {
@@ -113,6 +115,18 @@ Result<int> Arguments::number(const char* option, int least, int most, int other
                             .arg(value(option)));
     }
     return number;
+}
+
+Result<Mm> Arguments::length(const char* option, Mm otherwise, Mm most) const
+{
+    if (!has(option))
+        return otherwise;
+    const Result<Mm> length = lengthFromText(value(option));
+    if (length && *length > most) {
+        return wrongUse(
+            QStringLiteral("--%1 is at most %2 mm").arg(QLatin1String(option)).arg(most.value()));
+    }
+    return length;
 }
 
 } // namespace wainscot::cli

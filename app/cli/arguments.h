@@ -1,6 +1,7 @@
 // What stands on a command line, checked against what a command takes.
 #pragma once
 
+#include "core/base/quantity.h"
 #include "core/base/result.h"
 
 #include <QMap>
@@ -33,6 +34,8 @@ public:
 
     // A whole number from least to most; WrongUse otherwise. `otherwise` when not given.
     [[nodiscard]] Result<int> number(const char* option, int least, int most, int otherwise) const;
+    // A length from 0 to most, with its unit; WrongUse otherwise.
+    [[nodiscard]] Result<Mm> length(const char* option, Mm otherwise, Mm most) const;
 
 private:
     QStringList m_words;

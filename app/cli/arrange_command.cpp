@@ -20,8 +20,10 @@ constexpr std::array kOptions{
     OptionSpec{"panel", "SIZE", "A0..A5, Letter, Legal, Tabloid, 24x36in, 600x900mm", true},
     OptionSpec{"landscape", nullptr, "the longer side across"},
     OptionSpec{"panels", "N", "how many panels (1)"},
-    OptionSpec{
-        "plan", "NAME", "days, voices, evening, drawing, thread, door, or a template of the book"},
+    OptionSpec{"plan",
+        "NAME",
+        "days, voices, evening, drawing, thread, door, before, questions, or a template of the "
+        "book"},
     OptionSpec{
         "words", "STEP", "size of the children's words: 1, 2 or 3; else what suits the plan"},
     OptionSpec{"reading-distance", "LENGTH", "from where people read; else 1.5m, up to A3 1m"},
@@ -153,6 +155,12 @@ Answer answerFor(const ArrangeOutcome& outcome)
     answer.json[QStringLiteral("dropped_wishes")] =
         QJsonArray::fromStringList({outcome.droppedWishes.begin(), outcome.droppedWishes.end()});
     answer.json[QStringLiteral("advice")] = advice;
+    if (outcome.breaks) {
+        answer.json[QStringLiteral("breaks")] =
+            QJsonObject{{QStringLiteral("cost"), hundredths(outcome.breaks->cost)},
+                {QStringLiteral("proven"), outcome.breaks->proven()},
+                {QStringLiteral("panels_tried"), outcome.breaks->laidOut}};
+    }
     answer.lines.append(
         QStringLiteral("%1: %2 pieces on %3 %4; %5 left out.")
             .arg(outcome.display.name)

@@ -3,6 +3,7 @@
 
 #include "app/cli/arguments.h"
 #include "app/jobs/job_run.h"
+#include "core/store/made_files.h"
 
 #include <QJsonObject>
 #include <QString>
@@ -27,6 +28,9 @@ inline constexpr int kWrongUse = 2;
 inline constexpr int kCannotReadOrWrite = 3;
 inline constexpr int kInternal = 4;
 
+// Has the book remember a file made of it; a note says when it cannot.
+void remember(const QString& book, const MadeFile& made, Answer& answer);
+
 using RunCommand = Result<Answer> (*)(const Arguments&, const JobRun&);
 
 struct Command {
@@ -45,13 +49,19 @@ struct Command {
 // What each file of this folder adds to the table.
 [[nodiscard]] std::vector<Command> bookCommands(); // new, show, verify, sample
 [[nodiscard]] std::vector<Command> gatherCommands();
+[[nodiscard]] std::vector<Command> sheetsCommands();
 [[nodiscard]] std::vector<Command> arrangeCommands();
 [[nodiscard]] std::vector<Command> checkCommands();
 [[nodiscard]] std::vector<Command> exportCommands();
 [[nodiscard]] std::vector<Command> hangCommands();
+[[nodiscard]] std::vector<Command> listenCommands();
 [[nodiscard]] std::vector<Command> templateCommands();
+[[nodiscard]] std::vector<Command> keepCommands();
 [[nodiscard]] std::vector<Command> packCommands();
+[[nodiscard]] std::vector<Command> dataCommands(); // data, from-data
 [[nodiscard]] std::vector<Command> eraseCommands();
-[[nodiscard]] std::vector<Command> laterCommands();
+[[nodiscard]] std::vector<Command> rescueCommands(); // earlier, repair
+[[nodiscard]] std::vector<Command> withdrawnCommands();
+[[nodiscard]] std::vector<Command> retentionCommands(); // keep-until
 
 } // namespace wainscot::cli

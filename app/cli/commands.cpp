@@ -1,5 +1,6 @@
 // The table of commands.
 #include "app/cli/command.h"
+#include "app/jobs/made_files.h"
 
 #include <algorithm>
 
@@ -11,14 +12,20 @@ const std::vector<Command>& commands()
         std::vector<Command> table;
         for (auto part : {bookCommands(),
                  gatherCommands(),
+                 sheetsCommands(),
+                 listenCommands(),
                  arrangeCommands(),
                  checkCommands(),
                  exportCommands(),
                  hangCommands(),
                  templateCommands(),
+                 keepCommands(),
                  packCommands(),
+                 dataCommands(),
                  eraseCommands(),
-                 laterCommands()})
+                 withdrawnCommands(),
+                 retentionCommands(),
+                 rescueCommands()})
             table.insert(table.end(), part.begin(), part.end());
         return table;
     }();
@@ -31,6 +38,14 @@ const Command* commandCalled(const QString& name)
         return name == QLatin1String(command.name);
     });
     return at == commands().end() ? nullptr : &*at;
+}
+
+void remember(const QString& book, const MadeFile& made, Answer& answer)
+{
+    if (!rememberMade(book, made))
+        answer.notes << QStringLiteral(
+            "Nothing can be written in the book's folder, so it does not "
+            "remember this file.");
 }
 
 } // namespace wainscot::cli

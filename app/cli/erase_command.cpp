@@ -2,7 +2,9 @@
 #include "app/cli/command.h"
 #include "app/cli/json.h"
 #include "app/jobs/erase_job.h"
+#include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
+#include "core/store/book_store.h"
 
 #include <array>
 
@@ -12,10 +14,12 @@ namespace {
 
 constexpr std::array kErase{
     OptionSpec{"child", "NAME", "who is to be forgotten: the whole name", true},
-    OptionSpec{"shared", "delete", "pictures that show other children too go as well"},
+    OptionSpec{"shared",
+        "delete|covered",
+        "pictures with other children too: all go, or those stay in which something is covered"},
 };
 
-QStringList linesFor(const EraseJob& job, const ErasePlan& plan)
+QStringList linesFor(const EraseJob& job, const ErasePlan& plan, const QStringList& stillHeld)
 {
     QStringList lines{QStringLiteral("%1 is erased: %2 answers, %3 pictures, %4 pieces on panels; "
                                      "%5 texts no longer have the name.")
@@ -26,6 +30,9 @@ QStringList linesFor(const EraseJob& job, const ErasePlan& plan)
                           .arg(plan.texts)};
     if (!plan.takeDown.isEmpty())
         lines << QStringLiteral("Take down what hangs: %1.").arg(listInWords(plan.takeDown));
+    if (!stillHeld.isEmpty())
+        lines << QStringLiteral("Delete or make anew what still holds the child: %1.")
+                     .arg(listInWords(stillHeld));
     if (!plan.alsoNamedSo.isEmpty())
         lines << QStringLiteral(
             "%1 goes by the same name, so it stays in texts; look through them.")
@@ -34,25 +41,40 @@ QStringList linesFor(const EraseJob& job, const ErasePlan& plan)
     return lines;
 }
 
+// Asked before, because afterwards nothing knows the child.
+QStringList filesThatHold(const EraseJob& job)
+{
+    const auto store = BookStore::open(job.folder, Access::ReadOnly);
+    return store ? wainscot::filesThatHold(job.folder, (*store)->book(), job.child) : QStringList();
+}
+
 Result<Answer> runErase(const Arguments& arguments, const JobRun& run)
 {
     const QString shared = arguments.value("shared");
-    if (!shared.isEmpty() && shared != QLatin1String("delete"))
+    if (!shared.isEmpty() && shared != QLatin1String("delete")
+        && shared != QLatin1String("covered"))
         return Error{ErrorCode::WrongUse,
             QStringLiteral("--shared %1").arg(shared),
-            QStringLiteral("it takes \"delete\"")};
-    const EraseJob job{arguments.positional(0), arguments.value("child"), !shared.isEmpty()};
+            QStringLiteral("it takes \"delete\" or \"covered\"")};
+    const EraseJob job{arguments.positional(0),
+        arguments.value("child"),
+        shared.isEmpty()                        ? SharedPictures::Ask
+            : shared == QLatin1String("delete") ? SharedPictures::Delete
+                                                : SharedPictures::KeepCovered};
+    const QStringList stillHeld = filesThatHold(job);
     const auto plan = job.run(run);
     if (!plan)
         return plan.error();
     Answer answer;
     answer.json = {{QStringLiteral("quotes"), plan->quotes},
         {QStringLiteral("pictures"), cli::toJson(plan->pictures)},
+        {QStringLiteral("kept_covered"), cli::toJson(plan->kept)},
         {QStringLiteral("pieces"), plan->pieces},
         {QStringLiteral("texts"), plan->texts},
         {QStringLiteral("take_down"), cli::toJson(plan->takeDown)},
+        {QStringLiteral("made_files"), cli::toJson(stillHeld)},
         {QStringLiteral("also_named_so"), cli::toJson(plan->alsoNamedSo)}};
-    answer.lines = linesFor(job, *plan);
+    answer.lines = linesFor(job, *plan, stillHeld);
     return answer;
 }
 
@@ -61,7 +83,7 @@ Result<Answer> runErase(const Arguments& arguments, const JobRun& run)
 std::vector<Command> eraseCommands()
 {
     return {{"erase",
-        "BOOK --child NAME [--shared delete]",
+        "BOOK --child NAME [--shared delete|covered]",
         "Forgets a child: words, likeness and name, for good.",
         kErase,
         {QStringLiteral("BOOK")},

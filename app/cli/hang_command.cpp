@@ -1,6 +1,7 @@
 #include "app/cli/command.h"
 #include "app/cli/json.h"
 #include "app/jobs/hang_job.h"
+#include "app/jobs/wall_plan.h"
 #include "core/base/length.h"
 #include "core/store/book_store.h"
 
@@ -14,8 +15,9 @@ namespace wainscot::cli {
 namespace {
 
 constexpr std::array kOptions{
-    OptionSpec{"display", "NAME", "which display", true},
-    OptionSpec{"wall", "SIZE", "width x height: 6000x2700mm", true},
+    OptionSpec{"display", "NAME", "which display; may be left out with a wall of the book"},
+    OptionSpec{"wall", "WALL", "a bare wall, 6000x2700mm, or the name of one in the book", true},
+    OptionSpec{"stands-out", "LENGTH", "how far what hangs stands out (default: 10mm)"},
     OptionSpec{"viewers", "WHO", "children, adults or both (default: both)"},
     OptionSpec{"ages", "FROM-TO", "ages of the children, 3 to 12 (default: 4-6)"},
     OptionSpec{"limit", "PRESET", "share of a wall: 5, 10, 20, 20-corridor, 50 (default: 20)"},
@@ -95,7 +97,7 @@ Result<HangJob> jobFrom(const Arguments& arguments)
     return withAges(job, arguments.value("ages"));
 }
 
-void addPanel(Answer& answer, QJsonArray& panels, const HungPanel& hung, const SizeMm& wall)
+void addPanel(Answer& answer, QJsonArray& panels, const ProposedPlace& hung, const SizeMm& wall)
 {
     if (!hung.place) {
         panels.append(QJsonObject{{QStringLiteral("panel"), hung.panel},
@@ -118,36 +120,144 @@ void addPanel(Answer& answer, QJsonArray& panels, const HungPanel& hung, const S
                             .arg(centre.value(), 0, 'f', 0));
 }
 
-Result<Answer> runHang(const Arguments& arguments, const JobRun& run)
+const Wall* wallCalled(const Book& book, const QString& name)
 {
-    const Result<HangJob> job = jobFrom(arguments);
-    if (!job)
-        return job.error();
-    auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
-    if (!store)
-        return store.error();
-    const auto outcome = job->run((*store)->book(), run);
-    if (!outcome)
-        return outcome.error();
-    Answer answer;
-    QJsonArray panels;
-    for (const HungPanel& hung : outcome->panels)
-        addPanel(answer, panels, hung, job->wallSize);
-    QJsonArray findings;
-    for (const Finding& finding : outcome->findings) {
-        findings.append(toJson(finding));
+    for (const auto& [id, wall] : book.walls.rows()) {
+        if (wall.name.compare(name.trimmed(), Qt::CaseInsensitive) == 0)
+            return &wall;
+    }
+    return nullptr;
+}
+
+void addLine(Answer& answer, QJsonArray& panels, const Book& book, const HangingLine& line)
+{
+    panels.append(QJsonObject{{QStringLiteral("panel"), book.panels.find(line.panel)->number},
+        {QStringLiteral("name"), line.name},
+        {QStringLiteral("left_mm"), hundredths(line.left().value())},
+        {QStringLiteral("bottom_mm"), hundredths(line.bottom.value())},
+        {QStringLiteral("centre_mm"), hundredths(line.middle().value())},
+        {QStringLiteral("top_mm"), hundredths(line.top.value())}});
+    answer.lines.append(
+        QStringLiteral("%1  %2 mm (%3) from the left, lower edge %4 mm (%5), upper edge %6 mm (%7)")
+            .arg(line.name)
+            .arg(line.left().value(), 0, 'f', 0)
+            .arg(inchesInWords(line.left()))
+            .arg(line.bottom.value(), 0, 'f', 0)
+            .arg(inchesInWords(line.bottom))
+            .arg(line.top.value(), 0, 'f', 0)
+            .arg(inchesInWords(line.top)));
+}
+
+void addFindings(Answer& answer, const std::vector<Finding>& findings)
+{
+    QJsonArray all;
+    for (const Finding& finding : findings) {
+        all.append(toJson(finding));
         const QString where =
             finding.panel > 0 ? QStringLiteral("panel %1: ").arg(finding.panel) : QString();
         answer.lines.append(
             QStringLiteral("%1  %2%3  (%4)")
                 .arg(nameOf(finding.severity), where, finding.says, finding.source));
     }
+    answer.json[QStringLiteral("findings")] = all;
+}
+
+Result<Mm> standOutFrom(const Arguments& arguments)
+{
+    return arguments.has("stands-out") ? lengthFromText(arguments.value("stands-out"))
+                                       : Result<Mm>(kUsualStandOut);
+}
+
+// A wall of the book as it hangs, or with the panels of a display as they would be proposed. The
+// book stays as it is.
+Result<Answer> runOnKeptWall(const Arguments& arguments, const Book& book)
+{
+    const Wall* kept = wallCalled(book, arguments.value("wall"));
+    if (kept == nullptr) {
+        return Error{ErrorCode::NotFound,
+            QStringLiteral("The wall \"%1\"").arg(arguments.value("wall")),
+            QStringLiteral("it is no size such as 6000x2700mm, and no wall of this book")};
+    }
+    const Result<Mm> standsOut = standOutFrom(arguments);
+    if (!standsOut)
+        return standsOut.error();
+    Wall wall = *kept;
+    if (arguments.has("display")) {
+        const Display* display = displayByName(book, arguments.value("display"));
+        if (display == nullptr) {
+            return Error{ErrorCode::NotFound,
+                QStringLiteral("The display \"%1\"").arg(arguments.value("display")),
+                QStringLiteral("this book has no display of that name")};
+        }
+        wall = withProposedPlaces(book, wall, display->id);
+    }
+    const WallPlan plan = planOf(book, wall, *standsOut);
+    Answer answer;
+    QJsonArray panels;
+    for (const HangingLine& line : plan.list)
+        addLine(answer, panels, book, line);
+    answer.json = {{QStringLiteral("wall"), wall.name},
+        {QStringLiteral("panels"), panels},
+        {QStringLiteral("covered_share"), plan.coveredShare},
+        {QStringLiteral("limit"), plan.limit.share},
+        {QStringLiteral("limit_source"), QString::fromUtf8(plan.limit.source)}};
+    addFindings(answer, plan.findings);
+    return answer;
+}
+
+Result<Answer> runOnBareWall(const Arguments& arguments, const JobRun& run)
+{
+    if (!arguments.has("display")) {
+        return Error{ErrorCode::WrongUse,
+            QStringLiteral("A bare wall"),
+            QStringLiteral("say with --display what is to hang there")};
+    }
+    const Result<HangJob> job = jobFrom(arguments);
+    const Result<Mm> standsOut = standOutFrom(arguments);
+    if (!job || !standsOut)
+        return job ? standsOut.error() : job.error();
+    auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
+    if (!store)
+        return store.error();
+    auto outcome = job->run((*store)->book(), run);
+    if (!outcome)
+        return outcome.error();
+    Answer answer;
+    QJsonArray panels;
+    for (const ProposedPlace& hung : outcome->panels) {
+        addPanel(answer, panels, hung, job->wallSize);
+        if (!hung.place)
+            continue;
+        HangingLine line;
+        line.name = QStringLiteral("%1, panel %2").arg(job->display).arg(hung.panel);
+        line.bottom = job->wallSize.height - hung.place->bottom();
+        line.top = job->wallSize.height - hung.place->y;
+        if (const auto walkedInto = protrusionOf(line, hung.panel, *standsOut))
+            outcome->findings.push_back(*walkedInto);
+    }
     answer.json = {{QStringLiteral("panels"), panels},
         {QStringLiteral("covered_share"), outcome->coveredShare},
         {QStringLiteral("limit"), outcome->limit.share},
-        {QStringLiteral("limit_source"), QString::fromUtf8(outcome->limit.source)},
-        {QStringLiteral("findings"), findings}};
+        {QStringLiteral("limit_source"), QString::fromUtf8(outcome->limit.source)}};
+    addFindings(answer, outcome->findings);
     return answer;
+}
+
+Result<Answer> runHang(const Arguments& arguments, const JobRun& run)
+{
+    if (wallFromText(arguments.value("wall")))
+        return runOnBareWall(arguments, run);
+    for (const char* one : {"viewers", "ages", "limit"}) {
+        if (arguments.has(one)) {
+            return Error{ErrorCode::WrongUse,
+                QStringLiteral("--%1").arg(QLatin1String(one)),
+                QStringLiteral("a wall of the book has its own; a bare one is 6000x2700mm")};
+        }
+    }
+    auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
+    if (!store)
+        return store.error();
+    return runOnKeptWall(arguments, (*store)->book());
 }
 
 } // namespace
@@ -156,7 +266,8 @@ std::vector<Command> hangCommands()
 {
     return {{"hang",
         "BOOK --display NAME --wall 6000x2700mm [--viewers WHO] [--ages 4-6] [--limit PRESET]",
-        "Proposes where panels hang on a bare wall, and measures how much of it they cover.",
+        "Proposes where panels hang on a bare wall or one of the book, and measures how much of it "
+        "they cover.",
         kOptions,
         {QStringLiteral("BOOK")},
         runHang}};

@@ -1,6 +1,7 @@
 #include "app/jobs/advice.h"
 
 #include "core/base/paper_size.h"
+#include "core/base/says.h"
 #include "layout/engine/advice.h"
 
 #include <algorithm>
@@ -31,23 +32,23 @@ QString percent(double share)
 QString sheetsInWords(double sheets)
 {
     if (sheets <= 0.5)
-        return QStringLiteral("half an A4 sheet");
+        return Says::tr("half an A4 sheet");
     if (sheets == 1)
-        return QStringLiteral("one A4 sheet");
-    return QStringLiteral("%1 A4 sheets").arg(sheets);
+        return Says::tr("one A4 sheet");
+    return Says::tr("%1 A4 sheets").arg(sheets);
 }
 
 QString roomInWords(double mm2)
 {
-    return QStringLiteral("%1 square centimetres, about %2")
+    return Says::tr("%1 square centimetres, about %2")
         .arg(std::lround(mm2 / 100))
         .arg(sheetsInWords(engine::a4Sheets(mm2)));
 }
 
 QString piecesInWords(std::size_t count)
 {
-    return count == 1 ? QStringLiteral("One quote that was meant for it has")
-                      : QStringLiteral("%1 quotes that were meant for it have").arg(count);
+    return count == 1 ? Says::tr("One quote that was meant for it has")
+                      : Says::tr("%1 quotes that were meant for it have").arg(count);
 }
 
 } // namespace
@@ -71,22 +72,22 @@ QString sentenceFor(const Advice& advice)
 {
     switch (advice.kind) {
     case AdviceKind::SmallerPanel:
-        return QStringLiteral("%1 % of the panel is white; on %2 everything fits and %3 % is.")
+        return Says::tr("%1 % of the panel is white; on %2 everything fits and %3 % is.")
             .arg(
                 percent(advice.whiteNow), nameOfPaper(advice.panelSize), percent(advice.whiteThen));
     case AdviceKind::LargerWords:
-        return QStringLiteral("%1 % of the panel is white; with the children's words one step "
-                              "larger (step %2) %3 % is.")
+        return Says::tr("%1 % of the panel is white; with the children's words one step "
+                        "larger (step %2) %3 % is.")
             .arg(percent(advice.whiteNow))
             .arg(advice.voiceStep)
             .arg(percent(advice.whiteThen));
     case AdviceKind::MorePanels:
-        return QStringLiteral("%1 no room: %2. On %3 panels it fits.")
+        return Says::tr("%1 no room: %2. On %3 panels it fits.")
             .arg(piecesInWords(advice.quotes.size()), roomInWords(advice.missingMm2))
             .arg(advice.panels);
     case AdviceKind::LessOnIt:
-        return QStringLiteral("%1 no room: %2. What stands on the panel is the best choice without "
-                              "it.")
+        return Says::tr("%1 no room: %2. What stands on the panel is the best choice without "
+                        "it.")
             .arg(piecesInWords(advice.quotes.size()), roomInWords(advice.missingMm2));
     }
     return {};

@@ -1,6 +1,7 @@
 #include "app/jobs/alternatives_job.h"
 
 #include "app/jobs/placed_panel.h"
+#include "core/base/says.h"
 #include "layout/engine/alternatives.h"
 #include "layout/typeset/typesetter.h"
 
@@ -28,11 +29,11 @@ QString sentenceFor(std::size_t ways)
 {
     switch (ways) {
     case 0:
-        return QStringLiteral("There is no other way that looks different and is as good.");
+        return Says::tr("There is no other way that looks different and is as good.");
     case 1:
-        return QStringLiteral("There is one other way that looks different and is as good.");
+        return Says::tr("There is one other way that looks different and is as good.");
     case 2:
-        return QStringLiteral("There are two other ways that look different and are as good.");
+        return Says::tr("There are two other ways that look different and are as good.");
     default:
         return {};
     }
@@ -42,7 +43,7 @@ QString sentenceFor(std::size_t ways)
 
 Result<AlternativesOutcome> AlternativesJob::run(const Book& book, const JobRun& run) const
 {
-    run.report(QStringLiteral("Looking for other ways"));
+    run.report(Says::tr("Looking for other ways"));
     Result<PlacedPanel> placed = placedPanel(book, panel, run.today);
     if (!placed)
         return placed.error();
@@ -53,8 +54,8 @@ Result<AlternativesOutcome> AlternativesJob::run(const Book& book, const JobRun&
     const auto* best = std::get_if<engine::Arrangement>(&outcome);
     if (best == nullptr) {
         return Error{ErrorCode::Refused,
-            QStringLiteral("The panel"),
-            QStringLiteral("its pieces do not fit; take one off or take a pin out")};
+            Says::tr("The panel"),
+            Says::tr("its pieces do not fit; take one off or take a pin out")};
     }
     const engine::AlternativesWish wish;
     const auto now = engine::difference(best->items, placed->places, placed->request);

@@ -4,6 +4,7 @@
 #include "app/jobs/plan_choice.h"
 #include "app/jobs/proposal.h"
 #include "app/jobs/sentences.h"
+#include "core/base/says.h"
 #include "core/media/likeness.h"
 #include "core/voice/participation.h"
 #include "layout/engine/plan.h"
@@ -65,22 +66,22 @@ void setLook(const ArrangeJob& job, const PanelTemplate* own, Display& display, 
 std::optional<Error> faultIn(const ArrangeJob& job)
 {
     if (job.display.simplified().isEmpty())
-        return Error{ErrorCode::WrongUse, QStringLiteral("A display needs a name"), {}};
+        return Error{ErrorCode::WrongUse, Says::tr("A display needs a name"), {}};
     if (job.panels < 1 || job.panels > kMostPanels) {
         return Error{ErrorCode::WrongUse,
-            QStringLiteral("%1 panels").arg(job.panels),
-            QStringLiteral("a display has 1 to %1").arg(kMostPanels)};
+            Says::tr("%1 panels").arg(job.panels),
+            Says::tr("a display has 1 to %1").arg(kMostPanels)};
     }
     if (job.readingDistance
         && (*job.readingDistance < Mm(300) || *job.readingDistance > Mm(10000))) {
         return Error{ErrorCode::WrongUse,
-            QStringLiteral("A reading distance of %1 mm").arg(job.readingDistance->value()),
-            QStringLiteral("people read from 0.3 m to 10 m")};
+            Says::tr("A reading distance of %1 mm").arg(job.readingDistance->value()),
+            Says::tr("people read from 0.3 m to 10 m")};
     }
     if (job.voiceStep.value_or(0) < 0 || job.voiceStep.value_or(0) > 3) {
         return Error{ErrorCode::WrongUse,
-            QStringLiteral("Step %1 for children's words").arg(job.voiceStep.value_or(0)),
-            QStringLiteral("the type scale has steps 1 to 3 for them, 0 leaves it to the plan")};
+            Says::tr("Step %1 for children's words").arg(job.voiceStep.value_or(0)),
+            Says::tr("the type scale has steps 1 to 3 for them, 0 leaves it to the plan")};
     }
     return std::nullopt;
 }
@@ -103,8 +104,8 @@ std::optional<Error> unknownPlan(const Book& book, const QString& plan)
     for (const auto& [id, made] : book.templates.rows())
         known.append(made.name);
     return Error{ErrorCode::WrongUse,
-        QStringLiteral("\"%1\" is no template").arg(plan),
-        QStringLiteral("known are %1").arg(listInWords(known))};
+        Says::tr("\"%1\" is no template").arg(plan),
+        Says::tr("known are %1").arg(listInWords(known))};
 }
 
 int momentsFor(const PanelTemplate* own, int panels)
@@ -122,12 +123,6 @@ struct Drafts {
     std::set<QuoteId> quotes; // chosen to be on them
     std::int64_t missingCm2 = 0;
 };
-
-bool isDays(const Material& material)
-{
-    const engine::Plan* plan = engine::planByName(material.display.plan.toStdString());
-    return plan == nullptr || plan->name == "days";
-}
 
 std::vector<PanelDraft> onlyFilled(PanelDraft draft)
 {
@@ -151,6 +146,10 @@ std::vector<PanelDraft> ownDrafts(const Material& material, int panels)
         return {draftEvening(material, secondLanguageOf(material))};
     if (plan == QLatin1String("door"))
         return onlyFilled(draftDoor(material));
+    if (plan == QLatin1String("before"))
+        return onlyFilled(draftBefore(material));
+    if (plan == QLatin1String("questions"))
+        return draftQuestions(material, panels);
     return {draftThread(material)};
 }
 
@@ -158,7 +157,7 @@ Drafts draftsFor(
     const Material& material, int panels, const std::vector<Piece>& pinned, const QuoteRoom& room)
 {
     Drafts drafts;
-    if (!isDays(material)) {
+    if (!isOfDays(material.display.plan)) {
         drafts.panels = ownDrafts(material, panels);
     } else {
         const auto placed = std::count_if(pinned.begin(), pinned.end(), [&](const Piece& piece) {
@@ -204,8 +203,12 @@ bool wordsWereDropped(const Drafts& drafts, const ArrangeOutcome& outcome)
 QString whatIsMissing(const QString& plan)
 {
     if (plan == QLatin1String("door"))
-        return QStringLiteral("it has no photo and two children's words that may be shown");
-    return QStringLiteral("it has no drawing with its maker's words that may be shown");
+        return Says::tr("it has no photo and two children's words that may be shown");
+    if (plan == QLatin1String("before"))
+        return Says::tr("it has no two days with a picture and words that may be shown");
+    if (plan == QLatin1String("questions"))
+        return Says::tr("it has no child's question that may be shown");
+    return Says::tr("it has no drawing with its maker's words that may be shown");
 }
 
 std::optional<Error> nothingToShow(
@@ -216,8 +219,8 @@ std::optional<Error> nothingToShow(
     if (!drafts.panels.empty() && !nothing)
         return std::nullopt;
     return Error{ErrorCode::Refused,
-        QStringLiteral("\"%1\"").arg(material.experience.title),
-        nothing ? QStringLiteral("nothing of it may be shown to this audience")
+        quoted(material.experience.title),
+        nothing ? Says::tr("nothing of it may be shown to this audience")
                 : whatIsMissing(material.display.plan)};
 }
 
@@ -239,8 +242,8 @@ void nameBursts(const Material& material, ArrangeOutcome& outcome)
             continue;
         if (const auto other = shown.find(burst->second); other != shown.end())
             left.why =
-                QStringLiteral("%1 is nearly the same as %2, which is shown; star it to "
-                               "show it instead.")
+                Says::tr("%1 is nearly the same as %2, which is shown; star it to "
+                         "show it instead.")
                     .arg(material.book->pictures.find(PictureId(left.id))->fileName, other->second);
     }
 }
@@ -260,7 +263,7 @@ Arranged attempt(
     auto& outcome = std::get<ArrangeOutcome>(*arranged);
     dropped = wordsWereDropped(drafts, outcome);
     nameBursts(material, outcome);
-    if (!isDays(material))
+    if (!isOfDays(material.display.plan))
         return arranged; // those who are on it were chosen by the template: nobody else is meant
     for (const LeftOut& child : childrenUnheard(material, piecesOf(outcome), drafts.missingCm2))
         outcome.leftOut.push_back(child);
@@ -312,8 +315,8 @@ void tellWhatIsUntranslated(const Material& material, ArrangeOutcome& outcome)
         if (texts % 2 == 0)
             continue;
         outcome.droppedWishes.push_back(
-            QStringLiteral("The %1 is in one language only: the panel is not finished before it "
-                           "is in both.")
+            Says::tr("The %1 is in one language only: the panel is not finished before it "
+                     "is in both.")
                 .arg(nameOf(kind)));
     }
 }
@@ -370,8 +373,8 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     const Experience* told = experienceByTitle(book, experience);
     if (told == nullptr) {
         return Error{ErrorCode::NotFound,
-            QStringLiteral("The experience \"%1\"").arg(experience),
-            QStringLiteral("this book has no experience of that title")};
+            Says::tr("The experience \"%1\"").arg(experience),
+            Says::tr("this book has no experience of that title")};
     }
     const Display* known = displayByName(book, display);
     const Proposal proposal(book, displayFor(*this, known, *told), run);
@@ -383,9 +386,10 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
     const int open = panels - proposal.lockedPanels();
     if (open < 1)
         return Error{ErrorCode::Refused,
-            QStringLiteral("\"%1\"").arg(display),
-            QStringLiteral("all of its panels are locked; unlock one or ask for one more")};
-    const QuoteRoom room = isDays(material) ? quoteRoom(material, rules, open) : QuoteRoom();
+            quoted(display),
+            Says::tr("all of its panels are locked; unlock one or ask for one more")};
+    const QuoteRoom room =
+        isOfDays(material.display.plan) ? quoteRoom(material, rules, open) : QuoteRoom();
     Arranged arranged = arrangeInRoom(material, open, proposal.pinned(), room, run, advises);
     if (auto* outcome = arranged ? std::get_if<ArrangeOutcome>(&*arranged) : nullptr)
         tellWhatIsUntranslated(material, *outcome);

@@ -6,6 +6,7 @@
 #include "core/edit/edit.h"
 #include "core/permit/cleared.h"
 #include "layout/engine/arrangement.h"
+#include "layout/engine/breaks.h"
 
 #include <QString>
 
@@ -28,6 +29,9 @@ struct ArrangeOutcome {
     std::vector<LeftOut> leftOut; // refused by permission first, then not placed for room
     std::size_t refused = 0; // how many of them permission refused
     std::vector<Advice> advice; // where a panel is too empty or too full; each has been tried
+    // Where the open panels of a display of days begin: what that costs, and whether it is proven
+    // that no other breaks are better. Nothing = one panel, or each has its own contents.
+    std::optional<engine::Breaks> breaks;
     std::vector<QString> droppedWishes; // of the template, each with its reason: sentences
     Edit edit; // to be performed by the caller
 };

@@ -1,4 +1,4 @@
-// Making, verifying and sampling a book.
+// Making, verifying, repairing and sampling a book.
 #pragma once
 
 #include "app/jobs/job_run.h"
@@ -6,6 +6,8 @@
 
 #include <QString>
 #include <QStringList>
+
+#include <optional>
 
 namespace wainscot {
 
@@ -25,6 +27,37 @@ struct VerifyOutcome {
 struct VerifyJob {
     QString folder;
     Result<VerifyOutcome> run(const JobRun& run) const;
+};
+
+// How long a book is kept: the last day, and what it asks for when that has passed.
+struct Retention {
+    std::optional<QDate> until; // nothing = no day was set
+    bool isOver = false;
+};
+[[nodiscard]] Retention retentionOf(const std::optional<QDate>& until, QDate today);
+// "This book was to be kept until ...": one sentence, ready to read.
+[[nodiscard]] QString inWords(const Retention& retention);
+
+struct RetentionJob {
+    QString folder;
+    bool sets = false; // else it only tells
+    std::optional<QDate> until = {}; // to set
+    Result<Retention> run(const JobRun& run) const;
+};
+
+struct RepairOutcome {
+    int children = 0; // all that the new book holds
+    int quotes = 0;
+    int pictures = 0;
+    int panels = 0;
+    QStringList problems; // what could not be saved, or not as it was
+};
+
+// All that can be saved of a damaged book in a new one; see core/store/repair.h.
+struct RepairJob {
+    QString folder;
+    QString newFolder; // must not exist, or be empty
+    Result<RepairOutcome> run(const JobRun& run) const;
 };
 
 struct SampleOutcome {

@@ -15,10 +15,11 @@ public:
     // Gives a new piece what was done to the one that showed the same words, picture or text: its
     // size, what it is kept together with, where a panel begins, framing, shortened words, caption,
     // colours and letters.
-    void onto(Piece& piece) const;
+    // `beside`: the draft the piece is on; the label of a moment is known by its words.
+    void onto(Piece& piece, const std::vector<Piece>& beside) const;
 
 private:
-    [[nodiscard]] const Piece* sameAs(const Piece& piece) const;
+    [[nodiscard]] const Piece* sameAs(const Piece& piece, const std::vector<Piece>& beside) const;
     std::vector<Piece> m_pieces;
 };
 

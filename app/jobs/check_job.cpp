@@ -1,11 +1,34 @@
 #include "app/jobs/check_job.h"
 
 #include "app/jobs/drawn_display.h"
+#include "core/base/paper_size.h"
+#include "core/base/says.h"
 #include "layout/check/check.h"
+#include "layout/paper/sheets.h"
 
 #include <algorithm>
 
 namespace wainscot {
+
+namespace {
+
+// None for a panel that one sheet holds, and for paper that takes no panel.
+std::vector<Finding> seamFindings(
+    const DrawnPanel& panel, const check::PanelFacts& facts, const SheetWishes& wishes)
+{
+    const Result<SheetPlan> even =
+        planSheets(panel.cleared.size(), SheetOptions{wishes.paper, wishes.overlap, wishes.margin});
+    if (!even || even->count() < 2)
+        return {};
+    const SheetPlan plan = withQuietSeams(*even, panel.list);
+    check::Seams seams;
+    seams.upright.assign(plan.lefts.begin() + 1, plan.lefts.end());
+    seams.level.assign(plan.tops.begin() + 1, plan.tops.end());
+    seams.sheets = Says::tr("%1 sheets of %2").arg(plan.count()).arg(nameOfPaper(wishes.paper));
+    return check::checkSeams(facts, seams);
+}
+
+} // namespace
 
 bool CheckOutcome::mustStop() const
 {
@@ -26,8 +49,13 @@ Result<CheckOutcome> CheckJob::run(const Book& book, const JobRun& run) const
         if (run.cancelled())
             return stoppedByPerson();
         facts.push_back(check::factsOf(panel.cleared, panel.style, panel.list));
-        const std::vector<Finding> found = check::checkPanel(facts.back());
-        outcome.findings.insert(outcome.findings.end(), found.begin(), found.end());
+        facts.back().limits = limits;
+        const auto add = [&outcome](const std::vector<Finding>& found) {
+            outcome.findings.insert(outcome.findings.end(), found.begin(), found.end());
+        };
+        add(check::checkPanel(facts.back()));
+        if (sheets)
+            add(seamFindings(panel, facts.back(), *sheets));
     }
     const std::vector<Finding> found = check::checkDisplay(book, drawn->display, facts);
     outcome.findings.insert(outcome.findings.end(), found.begin(), found.end());

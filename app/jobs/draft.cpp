@@ -2,6 +2,7 @@
 
 #include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
+#include "layout/engine/plan.h"
 
 #include <QLocale>
 
@@ -33,17 +34,6 @@ bool isOneDay(const std::vector<Moment>& moments)
     return std::all_of(moments.begin(), moments.end(), [&](const Moment& moment) {
         return moment.day == moments.front().day;
     });
-}
-
-// The way into a further panel: the days it tells of.
-QString furtherTitle(const Material& material, const std::vector<Moment>& moments, bool oneDay)
-{
-    QStringList days;
-    for (const Moment& moment : moments) {
-        if (moment.day && !days.contains(weekday(*moment.day)))
-            days.append(weekday(*moment.day));
-    }
-    return oneDay || days.isEmpty() ? material.experience.title : listInWords(days);
 }
 
 std::vector<const Quote*> quotesIn(const std::vector<Moment>& moments)
@@ -107,6 +97,23 @@ QString creditsFor(const Material& material, const std::vector<const Quote*>& qu
     return text + taughtBy(quotes) + QLatin1Char('.');
 }
 
+QString furtherTitle(const Material& material, const std::vector<const Quote*>& quotes, bool oneDay)
+{
+    QStringList days;
+    for (const Quote* quote : quotes) {
+        const auto day = material.dayOf(*quote);
+        if (day && !days.contains(weekday(*day)))
+            days.append(weekday(*day));
+    }
+    return oneDay || days.isEmpty() ? material.experience.title : listInWords(days);
+}
+
+bool isOfDays(const QString& plan)
+{
+    const engine::Plan* known = engine::planByName(plan.toStdString());
+    return known == nullptr || known->name == "days";
+}
+
 std::vector<PanelDraft> draftDays(const Material& material, const Selection& selection, int panels)
 {
     const auto count = selection.moments.size();
@@ -121,11 +128,11 @@ std::vector<PanelDraft> draftDays(const Material& material, const Selection& sel
             selection.moments.begin() + static_cast<std::ptrdiff_t>(at * count / wanted),
             selection.moments.begin() + static_cast<std::ptrdiff_t>((at + 1) * count / wanted));
         draft.pieces.push_back(textPiece(PieceKind::Title,
-            at == 0 ? experience.title : furtherTitle(material, moments, oneDay)));
+            at == 0 ? experience.title : furtherTitle(material, quotesIn(moments), oneDay)));
         if (at == 0 && !experience.context.isEmpty())
             draft.pieces.push_back(textPiece(PieceKind::Context, experience.context));
         const QString credits = creditsLine(material, quotesIn(selection.moments));
-        if (at == 0 && !credits.isEmpty())
+        if (at + 1 == wanted && !credits.isEmpty())
             draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
         if (at < selection.leads.size())
             draft.pieces.push_back(picturePiece(*selection.leads[at], 0, true));
@@ -180,13 +187,19 @@ void withoutPinned(
     const bool hasDominant = std::any_of(pinned.begin(), pinned.end(), [&](const Piece& piece) {
         return piece.dominant && !isOnLocked(piece, book);
     });
+    const auto signedPanels = std::count_if(drafts.begin(), drafts.end(), [](const auto& draft) {
+        return std::any_of(draft.pieces.begin(), draft.pieces.end(), [](const Piece& piece) {
+            return piece.kind == PieceKind::Credits;
+        });
+    });
     for (std::size_t at = 0; at < drafts.size(); ++at) {
         std::erase_if(drafts[at].pieces, [&](const Piece& piece) {
             switch (piece.kind) {
             case PieceKind::Title:
             case PieceKind::Context:
-            case PieceKind::Credits:
                 return at == 0 && isThere(piece.kind);
+            case PieceKind::Credits:
+                return (at == 0 || signedPanels == 1) && isThere(piece.kind);
             case PieceKind::Interpretation:
             case PieceKind::NextStep:
                 return isThere(piece.kind);

@@ -11,10 +11,17 @@ struct PanelDraft {
     std::vector<Piece> pieces; // reading order; without ids and panel
 };
 
-// Days on a wall: title, context, credits, leading picture, then for each moment label, picture and
-// quote; the adult's interpretation and next steps on the last panel.
+// Days on a wall: title and context on the first panel, on each one a leading picture, then for
+// each moment label, picture and quote; credits, the adult's interpretation and next steps on the
+// last. The moments are shared out evenly for a start (spread.h decides).
 [[nodiscard]] std::vector<PanelDraft> draftDays(
     const Material& material, const Selection& selection, int panels);
+// The way into a further panel: the days its words are of, the experience's title where all words
+// of the display are of one.
+[[nodiscard]] QString furtherTitle(
+    const Material& material, const std::vector<const Quote*>& quotes, bool oneDay);
+// Whether a template takes moments by days: the built-in one does, and a teacher's own.
+[[nodiscard]] bool isOfDays(const QString& plan);
 
 // One drawing and its words on each panel, with the adult's note and how the words were told.
 [[nodiscard]] std::vector<PanelDraft> draftDrawings(
@@ -49,6 +56,18 @@ struct ThreadMeeting {
 // A sheet for the door: the question, one picture, two short quotes of different children, what
 // comes next.
 [[nodiscard]] PanelDraft draftDoor(const Material& material);
+
+// Before and after: the first and the last day with a picture and words, the later one large. Empty
+// where there are not two such days.
+[[nodiscard]] PanelDraft draftBefore(const Material& material);
+// Whether that is all there is: two days at least a week apart.
+[[nodiscard]] bool isBeforeAndAfter(const Material& material);
+
+// One child's questions over `panels` pages, each led by a picture of the child's own where there
+// is one; with few questions also what the child said before. Empty where no child asked anything.
+[[nodiscard]] std::vector<PanelDraft> draftQuestions(const Material& material, int panels);
+// Whether all there is are the words of one child, most of them questions.
+[[nodiscard]] bool isOneChildsQuestions(const Material& material);
 
 // The small print when the adult wrote none: the days and how the words were taken down, as far as
 // the quotes on the panels say. "3-6 November. Words taken down as spoken by M. Adeyemi."

@@ -1,5 +1,6 @@
 #include "app/jobs/drawn_display.h"
 
+#include "core/base/says.h"
 #include "layout/typeset/typesetter.h"
 
 #include <QRegularExpression>
@@ -36,13 +37,22 @@ std::vector<LeftOut> DrawnDisplay::leftOut() const
     return all;
 }
 
+std::vector<ClearedPanel> DrawnDisplay::clearedPanels() const
+{
+    std::vector<ClearedPanel> all;
+    all.reserve(panels.size());
+    for (const DrawnPanel& panel : panels)
+        all.push_back(panel.cleared);
+    return all;
+}
+
 Result<DrawnDisplay> drawDisplay(const Book& book, const QString& name, QDate today)
 {
     const Display* display = displayByName(book, name);
     if (display == nullptr) {
         return Error{ErrorCode::NotFound,
-            QStringLiteral("The display \"%1\"").arg(name),
-            QStringLiteral("this book has no display of that name")};
+            Says::tr("The display \"%1\"").arg(name),
+            Says::tr("this book has no display of that name")};
     }
     DrawnDisplay drawn;
     drawn.display = *display;

@@ -27,6 +27,7 @@ struct DrawnDisplay {
     Display display;
     std::vector<DrawnPanel> panels; // by number
     [[nodiscard]] std::vector<LeftOut> leftOut() const; // of all panels
+    [[nodiscard]] std::vector<ClearedPanel> clearedPanels() const;
 };
 
 // NotFound when the book has no display of that name.

@@ -59,6 +59,10 @@ bool mayBeLeftOut(const ClearedPiece& piece, const QString& plan)
         return piece.kind == PieceKind::Interpretation;
     if (plan == QLatin1String("voices"))
         return piece.kind == PieceKind::Credits;
+    if (plan == QLatin1String("before"))
+        return piece.kind == PieceKind::Interpretation;
+    if (plan == QLatin1String("questions"))
+        return piece.kind == PieceKind::Credits;
     if (plan == QLatin1String("door"))
         return piece.kind == PieceKind::NextStep || piece.kind == PieceKind::Context;
     if (plan == QLatin1String("thread"))

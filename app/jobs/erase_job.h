@@ -6,14 +6,19 @@
 
 namespace wainscot {
 
+// What becomes of pictures that show other children too.
+enum class SharedPictures {
+    Ask, // nothing is done while there are any, and they are listed
+    Delete,
+    KeepCovered, // where something is covered the cover becomes part of the file; the others go
+};
+
 struct EraseJob {
     QString folder; // of the book
     QString child; // the whole name, as in the class list
-    // Pictures that show other children too go as well; without this nothing is done while there
-    // are any, and they are listed.
-    bool sharedToo = false;
+    SharedPictures shared = SharedPictures::Ask;
 
-    // Refused, naming the shared pictures; as planErasing and the store.
+    // Refused, naming the shared pictures; as planErasing, coveredCopies and the store.
     Result<ErasePlan> run(const JobRun& run) const;
 };
 

@@ -2,6 +2,8 @@
 #include "app/jobs/gather.h"
 
 #include "app/jobs/gather_common.h"
+#include "core/base/says.h"
+#include "core/model/plain_name.h"
 
 #include <map>
 #include <variant>
@@ -38,32 +40,31 @@ std::optional<QString> readAudiences(
         }
         const std::optional<Audience> audience = audienceFromName(word);
         if (!audience) {
-            return QStringLiteral("the column \"%1\" names \"%2\", which is no audience; known are "
-                                  "%3, all and none")
+            return Says::tr("the column \"%1\" names \"%2\", which is no audience; known are "
+                            "%3, all and none")
                 .arg(nameOf(permission), word, audienceNames());
         }
         permissions.set(permission, *audience, true);
     }
     const bool contradicts = words.size() > 1 && words.contains(QStringLiteral("none"));
     if (contradicts) {
-        return QStringLiteral("the column \"%1\" says none and more at once")
-            .arg(nameOf(permission));
+        return Says::tr("the column \"%1\" says none and more at once").arg(nameOf(permission));
     }
     return std::nullopt;
 }
 
 OrReason<Child> readChild(const CsvTable& table, const CsvRow& row, Child child)
 {
-    child.name = row.cell(QStringLiteral("name")).simplified();
+    child.name = plainName(row.cell(QStringLiteral("name")));
     if (child.name.isEmpty())
-        return QStringLiteral("there is no name");
+        return Says::tr("there is no name");
     if (table.has(QStringLiteral("shown_as")))
-        child.shownAs = row.cell(QStringLiteral("shown_as")).simplified();
+        child.shownAs = plainName(row.cell(QStringLiteral("shown_as")));
     if (table.has(QStringLiteral("born"))) {
         const QString born = row.cell(QStringLiteral("born"));
         child.born = birthDateFromText(born);
         if (!born.isEmpty() && !child.born) {
-            return QStringLiteral("\"%1\" is no date of birth (2021-04-17 or 2021-04) for %2")
+            return Says::tr("\"%1\" is no date of birth (2021-04-17 or 2021-04) for %2")
                 .arg(born, child.name);
         }
     }
@@ -88,7 +89,7 @@ Result<GatherOutcome> GatherChildrenJob::run(const Book& book, const JobRun& run
 
     GatherOutcome outcome;
     outcome.skipped = unreadableRows(table);
-    EditBuilder edit(book, QStringLiteral("Gather children from %1").arg(table.file));
+    EditBuilder edit(book, Says::tr("Gather children from %1").arg(table.file));
     std::map<QString, int> rowOfName;
     const auto skip = [&](const CsvRow& row, const QString& why) {
         outcome.skipped.push_back(skippedRow(table, row, why));
@@ -96,7 +97,7 @@ Result<GatherOutcome> GatherChildrenJob::run(const Book& book, const JobRun& run
     for (const CsvRow& row : table.rows) {
         if (run.cancelled())
             return stoppedByPerson();
-        const QString name = row.cell(QStringLiteral("name")).simplified();
+        const QString name = plainName(row.cell(QStringLiteral("name")));
         const Child* known = childByName(book, name);
         const OrReason<Child> child = readChild(table, row, known != nullptr ? *known : Child());
         if (const auto* why = std::get_if<QString>(&child)) {
@@ -105,7 +106,7 @@ Result<GatherOutcome> GatherChildrenJob::run(const Book& book, const JobRun& run
         }
         const auto [first, isNew] = rowOfName.try_emplace(name.toCaseFolded(), row.row);
         if (!isNew) {
-            skip(row, QStringLiteral("%1 is in row %2 already").arg(name).arg(first->second));
+            skip(row, Says::tr("%1 is in row %2 already").arg(name).arg(first->second));
             continue;
         }
         Child value = std::get<Child>(child);
@@ -117,7 +118,7 @@ Result<GatherOutcome> GatherChildrenJob::run(const Book& book, const JobRun& run
         }
         edit.put(value);
     }
-    run.report(QStringLiteral("Read %1").arg(table.file), 1, 1);
+    run.report(Says::tr("Read %1").arg(table.file), 1, 1);
     outcome.edit = edit.take();
     return outcome;
 }

@@ -2,6 +2,8 @@
 
 #include <QRegularExpression>
 
+#include "core/base/says.h"
+
 namespace wainscot {
 
 namespace {
@@ -75,7 +77,7 @@ Error lacksColumn(const CsvTable& table, const QString& column)
 {
     return {ErrorCode::WrongUse,
         table.file,
-        QStringLiteral("row 1, the header, has no column \"%1\"; it has %2")
+        Says::tr("row 1, the header, has no column \"%1\"; it has %2")
             .arg(column, table.columns.join(QStringLiteral(", ")))};
 }
 
@@ -89,9 +91,7 @@ std::vector<SkippedRow> unreadableRows(const CsvTable& table)
 
 SkippedRow skippedRow(const CsvTable& table, const CsvRow& row, const QString& why)
 {
-    return {row.row,
-        table.file,
-        QStringLiteral("%1, row %2: %3.").arg(table.file).arg(row.row).arg(why)};
+    return {row.row, table.file, Says::tr("%1, row %2: %3.").arg(table.file).arg(row.row).arg(why)};
 }
 
 bool sameWords(const QString& a, const QString& b)

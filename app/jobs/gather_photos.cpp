@@ -3,6 +3,7 @@
 
 #include "app/jobs/gather_common.h"
 #include "core/base/csv.h"
+#include "core/base/says.h"
 #include "core/media/intake.h"
 #include "core/store/originals.h"
 
@@ -23,11 +24,13 @@ class PhotoReader {
 public:
     PhotoReader(const Book& book, const GatherPhotosJob& job)
         : m_book(book)
-        , m_edit(book, QStringLiteral("Gather pictures"))
+        , m_edit(book, Says::tr("Gather pictures"))
         , m_for(experienceFor(book, m_edit, job.experience, job.on))
     {
-        for (const auto& [id, picture] : book.pictures.rows())
-            m_known.emplace(std::pair(picture.experience, picture.sha256), picture);
+        for (const auto& [id, picture] : book.pictures.rows()) {
+            if (!picture.display.isValid())
+                m_known.emplace(std::pair(picture.experience, picture.sha256), picture);
+        }
     }
 
     // The list says who is in a picture; without one nobody has looked at any.
@@ -39,11 +42,10 @@ public:
         for (const CsvRow& row : list.rows) {
             const QString file = row.cell(QStringLiteral("file"));
             if (file.isEmpty())
-                m_outcome.skipped.push_back(
-                    skippedRow(list, row, QStringLiteral("there is no file")));
+                m_outcome.skipped.push_back(skippedRow(list, row, Says::tr("there is no file")));
             else if (!m_rows.try_emplace(file.toCaseFolded(), row).second)
-                m_outcome.skipped.push_back(skippedRow(
-                    list, row, QStringLiteral("%1 is in an earlier row already").arg(file)));
+                m_outcome.skipped.push_back(
+                    skippedRow(list, row, Says::tr("%1 is in an earlier row already").arg(file)));
         }
         m_says.kind = list.has(QStringLiteral("kind"));
         m_says.caption = list.has(QStringLiteral("caption"));
@@ -74,7 +76,7 @@ public:
         } else if (m_taken.count(file.facts.sha256) > 0) {
             m_outcome.skipped.push_back({0,
                 file.name,
-                QStringLiteral("%1 is the same picture as %2.").arg(file.name, picture.fileName)});
+                Says::tr("%1 is the same picture as %2.").arg(file.name, picture.fileName)});
             return false;
         } else if (!(picture == known->second)) {
             ++m_outcome.updated;
@@ -92,7 +94,7 @@ public:
                 continue;
             m_outcome.skipped.push_back({row.row,
                 m_list,
-                QStringLiteral("%1, row %2: there is no picture \"%3\" in the folder.")
+                Says::tr("%1, row %2: there is no picture \"%3\" in the folder.")
                     .arg(m_list)
                     .arg(row.row)
                     .arg(row.cell(QStringLiteral("file")))});
@@ -131,8 +133,8 @@ private:
                 picture.kind = *known;
             else
                 tell(row,
-                    QStringLiteral("\"%1\" is no kind of picture (photo or work); %2 is "
-                                   "taken as a photo")
+                    Says::tr("\"%1\" is no kind of picture (photo or work); %2 is "
+                             "taken as a photo")
                         .arg(kind, picture.fileName));
         }
         if (m_says.children)
@@ -157,8 +159,8 @@ private:
             if (child == nullptr) {
                 people.lookedAt = false;
                 tell(row,
-                    QStringLiteral("no child of this book is called \"%1\"; %2 stays cleared "
-                                   "for no audience until somebody has looked")
+                    Says::tr("no child of this book is called \"%1\"; %2 stays cleared "
+                             "for no audience until somebody has looked")
                         .arg(name, file));
             } else if (std::find(people.children.begin(), people.children.end(), child->id)
                 == people.children.end()) {
@@ -171,10 +173,10 @@ private:
     void tell(const CsvRow& row, const QString& why)
     {
         m_outcome.skipped.push_back(
-            {row.row, m_list, QStringLiteral("%1, row %2: %3.").arg(m_list).arg(row.row).arg(why)});
+            {row.row, m_list, Says::tr("%1, row %2: %3.").arg(m_list).arg(row.row).arg(why)});
     }
 
-    struct Says {
+    struct Stated {
         bool caption = false;
         bool children = false;
         bool kind = false;
@@ -188,7 +190,7 @@ private:
     std::set<QString> m_used;
     std::set<QString> m_taken;
     QString m_list;
-    Says m_says;
+    Stated m_says;
     GatherOutcome m_outcome;
 };
 
@@ -209,7 +211,7 @@ Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) 
     FolderOptions options;
     options.cancel = run.cancel;
     options.progress = [&run](int done, int total) {
-        run.report(QStringLiteral("Looking at pictures"), done, total);
+        run.report(Says::tr("Looking at pictures"), done, total);
     };
     const Result<FolderGathering> files = inspectFolder(folder, options);
     if (!files)
@@ -221,17 +223,15 @@ Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) 
     for (const FileVerdict& file : files->files) {
         if (run.cancelled())
             return stoppedByPerson();
-        run.report(
-            QStringLiteral("Keeping pictures"), ++kept, static_cast<int>(files->files.size()));
+        run.report(Says::tr("Keeping pictures"), ++kept, static_cast<int>(files->files.size()));
         if (!reader.take(file))
             continue;
         const Result<QString> copied = originals.keep(file.path);
         if (!copied)
             return copied.error();
         if (*copied != file.facts.sha256) {
-            return Error{ErrorCode::CannotRead,
-                file.name,
-                QStringLiteral("it changed while it was being read")};
+            return Error{
+                ErrorCode::CannotRead, file.name, Says::tr("it changed while it was being read")};
         }
     }
     reader.tellUnusedRows();

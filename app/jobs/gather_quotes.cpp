@@ -3,6 +3,7 @@
 #include "app/jobs/gather.h"
 
 #include "app/jobs/gather_common.h"
+#include "core/base/says.h"
 
 #include <algorithm>
 
@@ -19,7 +20,7 @@ public:
     QuoteReader(const Book& book, const CsvTable& table, const GatherQuotesJob& job)
         : m_book(book)
         , m_table(table)
-        , m_edit(book, QStringLiteral("Gather words from %1").arg(table.file))
+        , m_edit(book, Says::tr("Gather words from %1").arg(table.file))
         , m_for(experienceFor(book, m_edit, job.experience, job.on))
     {
         m_outcome.skipped = unreadableRows(table);
@@ -50,16 +51,16 @@ public:
         if (prompt == nullptr) {
             skip(row,
                 asked.isEmpty()
-                    ? QStringLiteral("there is no prompt; known are %1")
+                    ? Says::tr("there is no prompt; known are %1")
                           .arg(promptKeys().join(QStringLiteral(", ")))
-                    : QStringLiteral("the prompt \"%1\" is not asked in this experience; known "
-                                     "are %2")
+                    : Says::tr("the prompt \"%1\" is not asked in this experience; known "
+                               "are %2")
                           .arg(asked, promptKeys().join(QStringLiteral(", "))));
             return;
         }
         quote.words = row.cell(kWords);
         if (quote.words.isEmpty()) {
-            skip(row, QStringLiteral("there are no words"));
+            skip(row, Says::tr("there are no words"));
             return;
         }
         quote.prompt = prompt->key;
@@ -94,8 +95,8 @@ public:
                 continue;
             m_outcome.skipped.push_back({1,
                 m_table.file,
-                QStringLiteral("%1, row 1: the column \"%2\" is no prompt of this experience (%3); "
-                               "its cells are left out.")
+                Says::tr("%1, row 1: the column \"%2\" is no prompt of this experience (%3); "
+                         "its cells are left out.")
                     .arg(m_table.file, column, promptKeys().join(QStringLiteral(", ")))});
         }
     }
@@ -119,24 +120,23 @@ private:
         const Child* child = childCalled(m_book, name);
         if (child == nullptr) {
             skip(row,
-                name.isEmpty()
-                    ? QStringLiteral("there is no child")
-                    : QStringLiteral("no child of this book is called \"%1\"").arg(name));
+                name.isEmpty() ? Says::tr("there is no child")
+                               : Says::tr("no child of this book is called \"%1\"").arg(name));
             return false;
         }
         const QString how = row.cell(QStringLiteral("how"));
         const std::optional<Telling> telling = tellingFromName(how);
         if (!how.isEmpty() && !telling) {
             skip(row,
-                QStringLiteral("\"%1\" is no way of telling; known are said, wrote, drew, "
-                               "signed, pointed")
+                Says::tr("\"%1\" is no way of telling; known are said, wrote, drew, "
+                         "signed, pointed")
                     .arg(how));
             return false;
         }
         const QString on = row.cell(QStringLiteral("on"));
         quote.on = dayFromText(on);
         if (!on.isEmpty() && !quote.on) {
-            skip(row, QStringLiteral("\"%1\" is no date (2026-11-03)").arg(on));
+            skip(row, Says::tr("\"%1\" is no date (2026-11-03)").arg(on));
             return false;
         }
         if (!quote.on)
@@ -202,8 +202,8 @@ Result<GatherOutcome> GatherQuotesJob::run(const Book& book, const JobRun& run) 
     if (!isLong && !reader.hasPromptColumns()) {
         return Error{ErrorCode::WrongUse,
             table.file,
-            QStringLiteral("it has neither the columns prompt and words nor a column for one of "
-                           "the prompts (%1)")
+            Says::tr("it has neither the columns prompt and words nor a column for one of "
+                     "the prompts (%1)")
                 .arg(reader.promptKeys().join(QStringLiteral(", ")))};
     }
     for (const CsvRow& row : table.rows) {
@@ -216,7 +216,7 @@ Result<GatherOutcome> GatherQuotesJob::run(const Book& book, const JobRun& run) 
     }
     if (!isLong)
         reader.tellUnknownColumns();
-    run.report(QStringLiteral("Read %1").arg(table.file), 1, 1);
+    run.report(Says::tr("Read %1").arg(table.file), 1, 1);
     return reader.take();
 }
 

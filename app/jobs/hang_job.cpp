@@ -1,5 +1,6 @@
 #include "app/jobs/hang_job.h"
 
+#include "core/base/says.h"
 #include "layout/wall/propose.h"
 
 #include <algorithm>
@@ -21,8 +22,8 @@ Finding coverFinding(const wall::Covered& covered, const wall::CoverLimit& limit
     finding.limit = limit.share * kPercent;
     finding.unit = QStringLiteral("%");
     finding.source = QString::fromUtf8(limit.source);
-    finding.says = QStringLiteral("%1 % of this wall would be covered, doors counted in; ask your "
-                                  "fire authority.")
+    finding.says = Says::tr("%1 % of this wall would be covered, doors counted in; ask your "
+                            "fire authority.")
                        .arg(percent, 0, 'f', 1);
     return finding;
 }
@@ -40,8 +41,8 @@ std::optional<Finding> runFinding(const wall::Covered& covered)
     finding.limit = limit.widest.value();
     finding.unit = QStringLiteral("mm");
     finding.source = QString::fromUtf8(limit.source);
-    finding.says = QStringLiteral("Panels hang in one run of %1 mm without a gap of %2 mm; ask "
-                                  "your fire authority.")
+    finding.says = Says::tr("Panels hang in one run of %1 mm without a gap of %2 mm; ask "
+                            "your fire authority.")
                        .arg(widest.value(), 0, 'f', 0)
                        .arg(limit.apart.value(), 0, 'f', 0);
     return finding;
@@ -53,8 +54,8 @@ Finding noRoomFinding(int panel)
     finding.severity = Severity::Look;
     finding.rule = QStringLiteral("wall.no_room");
     finding.panel = panel;
-    finding.source = QStringLiteral("the measures of the wall");
-    finding.says = QStringLiteral("There is no room left for it on this wall.");
+    finding.source = Says::tr("the measures of the wall");
+    finding.says = Says::tr("There is no room left for it on this wall.");
     return finding;
 }
 
@@ -69,8 +70,8 @@ Finding grownUpsFinding(const wall::EyeBand& children)
     finding.limit = grown.low.value();
     finding.unit = QStringLiteral("mm");
     finding.source = QString::fromUtf8(grown.source);
-    finding.says = QStringLiteral("It hangs at the children's eyes, %1 mm; grown-ups look down "
-                                  "from %2 to %3 mm.")
+    finding.says = Says::tr("It hangs at the children's eyes, %1 mm; grown-ups look down "
+                            "from %2 to %3 mm.")
                        .arg(children.middle.value(), 0, 'f', 0)
                        .arg(grown.low.value(), 0, 'f', 0)
                        .arg(grown.high.value(), 0, 'f', 0);
@@ -92,8 +93,8 @@ Error unknownLimit(const QString& name)
     for (const wall::CoverLimit& one : wall::coverLimits())
         known << QString::fromLatin1(one.name);
     return {ErrorCode::WrongUse,
-        QStringLiteral("The limit \"%1\"").arg(name),
-        QStringLiteral("the limits are: %1").arg(known.join(QStringLiteral(", ")))};
+        Says::tr("The limit \"%1\"").arg(name),
+        Says::tr("the limits are: %1").arg(known.join(QStringLiteral(", ")))};
 }
 
 } // namespace
@@ -103,15 +104,14 @@ Result<HangOutcome> HangJob::run(const Book& book, const JobRun&) const
     const Display* shown = displayByName(book, display);
     if (shown == nullptr) {
         return Error{ErrorCode::NotFound,
-            QStringLiteral("The display \"%1\"").arg(display),
-            QStringLiteral("this book has no display of that name")};
+            Says::tr("The display \"%1\"").arg(display),
+            Says::tr("this book has no display of that name")};
     }
     const wall::CoverLimit* chosen = limitCalled(limit);
     if (chosen == nullptr)
         return unknownLimit(limit);
     if (wallSize.isEmpty())
-        return Error{
-            ErrorCode::WrongUse, QStringLiteral("The wall"), QStringLiteral("has no size")};
+        return Error{ErrorCode::WrongUse, Says::tr("The wall"), Says::tr("has no size")};
 
     const wall::EyeBand children = wall::childrensEyes(youngest, oldest);
     wall::HangingWish wish;

@@ -13,19 +13,13 @@
 
 namespace wainscot {
 
-enum class Viewers {
-    Children,
-    GrownUps,
-    Both, // hung for the children: who is tall can bend
-};
-
-struct HungPanel {
+struct ProposedPlace {
     int panel = 0; // its number in the display
     std::optional<RectMm> place; // from the wall's upper left corner; none = no room
 };
 
 struct HangOutcome {
-    std::vector<HungPanel> panels; // by number
+    std::vector<ProposedPlace> panels; // by number
     double coveredShare = 0; // of the wall, 0 to 1
     wall::CoverLimit limit;
     std::vector<Finding> findings;

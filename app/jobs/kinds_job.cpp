@@ -2,6 +2,7 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/sentences.h"
+#include "core/base/says.h"
 #include "core/voice/participation.h"
 #include "layout/engine/plan.h"
 
@@ -44,7 +45,7 @@ std::optional<QString> obstacle(const Book& book, const Arranged& arranged)
     if (const auto* failure = std::get_if<ArrangeFailure>(&*arranged))
         return failure->says;
     if (childrenOn(book, std::get<ArrangeOutcome>(*arranged)) == 0)
-        return QStringLiteral("No child's words would be on it.");
+        return Says::tr("No child's words would be on it.");
     return std::nullopt;
 }
 
@@ -53,12 +54,14 @@ std::optional<QString> obstacle(const Book& book, const Arranged& arranged)
 QString kindInWords(const QString& plan)
 {
     static const std::map<QString, QString> names{
-        {QStringLiteral("days"), QStringLiteral("Days on a wall")},
-        {QStringLiteral("voices"), QStringLiteral("One question, many voices")},
-        {QStringLiteral("evening"), QStringLiteral("Evening for families")},
-        {QStringLiteral("drawing"), QStringLiteral("One drawing and its words")},
-        {QStringLiteral("thread"), QStringLiteral("The thread of an idea")},
-        {QStringLiteral("door"), QStringLiteral("A sheet for the door")}};
+        {QStringLiteral("days"), Says::tr("Days on a wall")},
+        {QStringLiteral("voices"), Says::tr("One question, many voices")},
+        {QStringLiteral("evening"), Says::tr("Evening for families")},
+        {QStringLiteral("drawing"), Says::tr("One drawing and its words")},
+        {QStringLiteral("thread"), Says::tr("The thread of an idea")},
+        {QStringLiteral("door"), Says::tr("A sheet for the door")},
+        {QStringLiteral("before"), Says::tr("Before and after")},
+        {QStringLiteral("questions"), Says::tr("One child's questions")}};
     const auto found = names.find(plan);
     return found != names.end() ? found->second : plan;
 }

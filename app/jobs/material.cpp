@@ -80,6 +80,8 @@ Material materialFor(const Book& book,
         material.heard.merge(voicesIn(book, piece));
     }
     for (const Quote* quote : quotesOf(book, experience.id)) {
+        if (quote->words.trimmed().isEmpty())
+            continue; // drawn: the drawing is among the pictures
         if (placedQuotes.count(quote->id) > 0)
             continue;
         if (const auto why = rules.refusal(*quote))

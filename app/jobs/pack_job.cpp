@@ -23,13 +23,16 @@ Result<PackReport> PackJob::run(const JobRun& run) const
     const auto store = BookStore::open(folder, Access::ReadOnly);
     if (!store)
         return store.error();
-    return packBook(**store, file, progressOf(run, QStringLiteral("Packing the book, megabytes")));
+    return packBook(**store,
+        file,
+        progressOf(run, QStringLiteral("Packing the book, megabytes")),
+        PackLock{phrase});
 }
 
 Result<PackReport> UnpackJob::run(const JobRun& run) const
 {
     return unpackBook(
-        file, folder, progressOf(run, QStringLiteral("Unpacking the book, megabytes")));
+        file, folder, progressOf(run, QStringLiteral("Unpacking the book, megabytes")), phrase);
 }
 
 } // namespace wainscot

@@ -9,12 +9,14 @@ namespace wainscot {
 struct PackJob {
     QString folder; // of the book
     QString file; // to write
+    QString phrase = {}; // to lock it with; empty = it is not locked
     Result<PackReport> run(const JobRun& run) const;
 };
 
 struct UnpackJob {
     QString file;
     QString folder; // to make; must not exist or be empty
+    QString phrase = {}; // of a locked file
     Result<PackReport> run(const JobRun& run) const;
 };
 

@@ -2,6 +2,7 @@
 
 #include "app/jobs/plan_sentences.h"
 #include "app/jobs/sentences.h"
+#include "core/base/says.h"
 
 #include <algorithm>
 #include <iterator>
@@ -76,8 +77,8 @@ QStringList beginPanels(const std::vector<PanelDraft*>& panels, const Book& book
         if (from == panels[at]->pieces.end())
             continue;
         if (at + 1 == panels.size()) {
-            undone << QStringLiteral("%1 was to begin a panel, and there is no further one: ask "
-                                     "for one panel more.")
+            undone << Says::tr("%1 was to begin a panel, and there is no further one: ask "
+                               "for one panel more.")
                           .arg(capitalised(calledFor(*from, book)));
             continue;
         }

@@ -2,6 +2,7 @@
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/engine_request.h"
+#include "core/base/says.h"
 
 #include <map>
 
@@ -61,9 +62,8 @@ Result<PlacedPanel> placedPanel(const Book& book, PanelId panel, QDate today)
     const Panel* own = book.panels.find(panel);
     const Display* display = own != nullptr ? book.displays.find(own->display) : nullptr;
     if (display == nullptr) {
-        return Error{ErrorCode::NotFound,
-            QStringLiteral("The panel"),
-            QStringLiteral("this book does not have it")};
+        return Error{
+            ErrorCode::NotFound, Says::tr("The panel"), Says::tr("this book does not have it")};
     }
     std::vector<Piece> pieces;
     for (const Piece* piece : piecesOf(book, panel))

@@ -60,11 +60,15 @@ QString choosePlan(const ArrangeJob& job, const Display* known, const Material& 
             return QStringLiteral("evening");
         if (isThread(job, material))
             return QStringLiteral("thread");
+        if (isBeforeAndAfter(material))
+            return QStringLiteral("before");
         if (isVoices(material))
             return QStringLiteral("voices");
     } else if (isDrawing(job, material)) {
         return QStringLiteral("drawing");
     }
+    if (isOneChildsQuestions(material))
+        return QStringLiteral("questions");
     return QStringLiteral("days");
 }
 

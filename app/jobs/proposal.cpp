@@ -6,6 +6,7 @@
 #include "app/jobs/plan_sentences.h"
 #include "app/jobs/reading_order.h"
 #include "app/jobs/sentences.h"
+#include "core/base/says.h"
 #include "layout/engine/plan.h"
 
 #include <algorithm>
@@ -53,7 +54,7 @@ bool keepsPlan(const std::vector<std::pair<int, engine::Arrangement>>& arranged)
 Proposal::Proposal(const Book& book, const Display& display, const JobRun& run)
     : m_book(book)
     , m_run(run)
-    , m_edit(book, QStringLiteral("Propose %1").arg(display.name))
+    , m_edit(book, Says::tr("Propose %1").arg(display.name))
     , m_display(display)
     , m_before(book, display.id)
 {
@@ -88,16 +89,22 @@ void Proposal::setDrafts(const std::vector<PanelDraft>& drafts)
     addPanels(drafts, known);
     addPinned(known);
     std::vector<PanelDraft*> open;
-    for (Panelled& panelled : m_panels) {
-        if (!panelled.panel.locked)
-            open.push_back(&panelled.draft);
-    }
-    m_unheeded = heedPanelWishes(open, m_book);
+    for (Panelled* panelled : openPanels())
+        open.push_back(&panelled->draft);
+    if (!spreads())
+        m_unheeded = heedPanelWishes(open, m_book);
     for (std::size_t at = 0; at < m_panels.size(); ++at) {
         m_panels[at].panel.number = static_cast<int>(at) + 1;
         if (!m_panels[at].panel.locked)
             sortForReading(m_panels[at].draft.pieces, m_display.plan);
     }
+}
+
+bool Proposal::spreads() const
+{
+    const auto open = std::count_if(
+        m_panels.begin(), m_panels.end(), [](const Panelled& one) { return !one.panel.locked; });
+    return open > 1 && isOfDays(m_display.plan);
 }
 
 // Locked panels keep their place among the others; drafts come onto the rest and onto new ones.
@@ -112,10 +119,11 @@ void Proposal::addPanels(
         if (!panel.locked)
             panelled.draft = *draft++;
         for (Piece& piece : panelled.draft.pieces) {
-            m_before.onto(piece);
+            m_before.onto(piece, panelled.draft.pieces);
             piece.id = m_edit.newId<Piece>();
-            piece.panel = panel.id;
         }
+        for (Piece& piece : panelled.draft.pieces)
+            piece.panel = panel.id;
         m_panels.push_back(std::move(panelled));
     };
     for (const Panel* panel : known) {
@@ -176,6 +184,22 @@ Book Proposal::scratchBook(const Display& display) const
     return scratch;
 }
 
+Proposal::Asked Proposal::ask(
+    const Panelled& panelled, const Display& display, const PermissionRules& rules) const
+{
+    ClearedPanel cleared = rules.clear(panelled.panel, panelled.draft.pieces);
+    PanelStyle style = styleFor(cleared);
+    auto text = std::make_unique<PanelMeasurer>(cleared.pieces(), style, display.language);
+    engine::Request request = requestFor(cleared, style, *text);
+    request.cancel = m_run.cancel;
+    if (m_own != nullptr)
+        request.form = formOf(*m_own);
+    if (m_run.onFirst && &display == &m_display) // not while advice is tried
+        request.onFirst = [this, number = panelled.panel.number](
+                              const engine::Arrangement& first) { m_run.onFirst(number, first); };
+    return {std::move(cleared), std::move(style), std::move(text), std::move(request)};
+}
+
 Proposal::Attempt Proposal::attempt(const Display& display) const
 {
     const Book scratch = scratchBook(display);
@@ -184,18 +208,11 @@ Proposal::Attempt Proposal::attempt(const Display& display) const
     for (const Panelled& panelled : m_panels) {
         if (panelled.panel.locked)
             continue;
-        const ClearedPanel cleared = rules.clear(panelled.panel);
-        const PanelStyle style = styleFor(cleared);
-        const PanelMeasurer text(cleared.pieces(), style, display.language);
-        engine::Request request = requestFor(cleared, style, text);
-        request.cancel = m_run.cancel;
-        if (m_own != nullptr)
-            request.form = formOf(*m_own);
-        if (m_run.onFirst && &display == &m_display) // not while advice is tried
-            request.onFirst = [this, &panelled](const engine::Arrangement& first) {
-                m_run.onFirst(panelled.panel.number, first);
-            };
-        engine::Outcome outcome = engine::arrange(request, text);
+        const auto known = m_laidOut.find(keyOf(panelled));
+        const bool isKnown = &display == &m_display && known != m_laidOut.end();
+        const Asked asked = ask(panelled, display, rules);
+        engine::Outcome outcome =
+            isKnown ? known->second : engine::arrange(asked.request, *asked.text);
         if (const auto* failure = std::get_if<engine::Failure>(&outcome))
             return std::pair(panelled.panel.number, *failure);
         arranged.emplace_back(
@@ -207,6 +224,7 @@ Proposal::Attempt Proposal::attempt(const Display& display) const
 // Less on a panel: first what takes most room of what the children said, then what the adult adds.
 bool Proposal::makeRoom(int panel)
 {
+    m_laidOut.clear(); // what goes may let a name be shown
     PanelDraft& draft = m_panels[static_cast<std::size_t>(panel - 1)].draft;
     std::vector<Piece>& dropped = m_dropped;
     const QString& plan = m_display.plan;
@@ -255,6 +273,8 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> Proposal::arrange(
     std::vector<Piece> firstDropped;
     for (;;) {
         m_run.report(QStringLiteral("Arranging"));
+        if (spreads())
+            spread(material);
         Attempt result = attempt();
         if (auto* arranged = std::get_if<Arranged>(&result)) {
             if (!first) {
@@ -328,6 +348,8 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
                 outcome.pieces.push_back({piece, panelled.panel.number});
         }
     }
+    if (spreads())
+        outcome.breaks = m_breaks;
     outcome.leftOut = leftOut(material);
     outcome.refused = material.refused.size();
     fillEdit(outcome);
@@ -340,16 +362,15 @@ void Proposal::sayWishes(
     const auto& pieces = m_panels[static_cast<std::size_t>(panel - 1)].draft.pieces;
     for (const QString& sentence : wishSentences(arrangement, pieces, m_book))
         outcome.droppedWishes.push_back(
-            QStringLiteral("Panel %1: %2").arg(QString::number(panel), sentence));
+            Says::tr("Panel %1: %2").arg(QString::number(panel), sentence));
 }
 
 QString Proposal::roomSentence(const engine::Failure& failure, int panel) const
 {
     if (failure.what == engine::Obstacle::Cancelled)
-        return QStringLiteral("Stopped; nothing was changed.");
+        return Says::tr("Stopped; nothing was changed.");
     const auto& pieces = m_panels[static_cast<std::size_t>(panel - 1)].draft.pieces;
-    return QStringLiteral("Panel %1: %2")
-        .arg(QString::number(panel), whyNoRoom(failure, pieces, m_book));
+    return Says::tr("Panel %1: %2").arg(QString::number(panel), whyNoRoom(failure, pieces, m_book));
 }
 
 std::vector<LeftOut> Proposal::leftOut(const Material& material) const
@@ -372,7 +393,7 @@ std::vector<LeftOut> Proposal::leftOut(const Material& material) const
         left.push_back({QStringLiteral("quote"),
             quote->id.number(),
             {},
-            QStringLiteral("%1: %2%3%4 is not placed for want of room.")
+            Says::tr("%1: %2%3%4 is not placed for want of room.")
                 .arg(material.nameOf(quote->child), QChar(0x201c), words, QChar(0x201d))});
     }
     for (const auto* list : {&material.photos, &material.works}) {
@@ -382,7 +403,7 @@ std::vector<LeftOut> Proposal::leftOut(const Material& material) const
             left.push_back({nameOf(picture->kind),
                 picture->id.number(),
                 {},
-                QStringLiteral("%1 is not placed for want of room.").arg(picture->fileName)});
+                Says::tr("%1 is not placed for want of room.").arg(picture->fileName)});
         }
     }
     return left;

@@ -1,11 +1,15 @@
-// A display being proposed: drafts cleared, measured and arranged, with less on a panel until it
-// fits; then one edit that puts it into the book.
+// A display being proposed: drafts cleared, measured and arranged, breaks between panels and panels
+// in one, with less on a panel until it fits; then one edit that puts it into the book.
 #pragma once
 
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/carried_over.h"
 #include "app/jobs/draft.h"
+#include "app/jobs/spread.h"
+#include "layout/typeset/measurer.h"
 
+#include <map>
+#include <memory>
 #include <variant>
 #include <vector>
 
@@ -35,8 +39,24 @@ private:
     using Arranged = std::vector<std::pair<int, engine::Arrangement>>; // by panel number
     using Attempt = std::variant<Arranged, std::pair<int, engine::Failure>>;
 
+    // Moves moments to the panels where all panels together come out best.
+    void spread(const Material& material);
+    [[nodiscard]] bool spreads() const; // moments flow over several panels
+    [[nodiscard]] std::vector<Panelled*> openPanels();
+    [[nodiscard]] double priceOf(const Panelled& panelled, const PermissionRules& rules);
+    [[nodiscard]] Spread::Need needOn(const PermissionRules& rules) const;
+
     [[nodiscard]] Attempt attempt() const { return attempt(m_display); }
     [[nodiscard]] Attempt attempt(const Display& display) const;
+    struct Asked {
+        ClearedPanel cleared;
+        PanelStyle style;
+        std::unique_ptr<PanelMeasurer> text;
+        engine::Request request;
+    };
+    [[nodiscard]] Asked ask(
+        const Panelled& panelled, const Display& display, const PermissionRules& rules) const;
+    [[nodiscard]] static std::vector<std::int64_t> keyOf(const Panelled& panelled);
     [[nodiscard]] std::vector<Advice> adviceOn(const Arranged& arranged) const;
     [[nodiscard]] std::optional<Advice> tried(Advice advice,
         const Display& display,
@@ -67,6 +87,9 @@ private:
     std::vector<Piece> m_pinned;
     std::vector<Panelled> m_panels;
     std::vector<Piece> m_dropped; // of the drafts, for want of room
+    std::optional<engine::Breaks> m_breaks;
+    // Panels laid out while breaks were tried, by panel and pieces.
+    std::map<std::vector<std::int64_t>, engine::Outcome> m_laidOut;
 };
 
 } // namespace wainscot

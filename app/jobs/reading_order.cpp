@@ -58,6 +58,20 @@ int rankOnThread(const Piece& piece)
     return piece.group > 0 ? 4 : rankOf(piece);
 }
 
+// The day before is read as a whole, then the later one.
+int rankOfBefore(const Piece& piece)
+{
+    switch (piece.kind) {
+    case PieceKind::Label:
+    case PieceKind::Photo:
+    case PieceKind::Work:
+    case PieceKind::Quote:
+        return piece.group > 0 ? 3 : 4;
+    default:
+        return rankAmongVoices(piece);
+    }
+}
+
 } // namespace
 
 void sortForReading(std::vector<Piece>& pieces, const QString& plan)
@@ -65,8 +79,11 @@ void sortForReading(std::vector<Piece>& pieces, const QString& plan)
     int (*rank)(const Piece&) = rankOf;
     if (plan == QLatin1String("drawing"))
         rank = rankBesideDrawing;
-    else if (plan == QLatin1String("voices") || plan == QLatin1String("door"))
+    else if (plan == QLatin1String("voices") || plan == QLatin1String("door")
+        || plan == QLatin1String("questions"))
         rank = rankAmongVoices;
+    else if (plan == QLatin1String("before"))
+        rank = rankOfBefore;
     else if (plan == QLatin1String("evening"))
         rank = rankOfEvening;
     else if (plan == QLatin1String("thread"))

@@ -2,6 +2,7 @@
 
 #include "app/jobs/gather.h"
 #include "app/jobs/gather_common.h"
+#include "core/base/commit_file.h"
 #include "core/store/book_store.h"
 #include "samples/sample_class.h"
 
@@ -34,7 +35,7 @@ public:
     {
         QSaveFile file(m_path);
         if (!file.open(QIODevice::WriteOnly) || file.write(m_text) != m_text.size()
-            || !file.commit())
+            || !commitWhole(file))
             return Error{ErrorCode::CannotWrite, m_path, file.errorString()};
         return Done{};
     }
@@ -126,6 +127,7 @@ void addMeetings(const samples::SampleClass& sample, const Book& book, EditBuild
         meeting.experience = experience->id;
         meeting.on = note.on;
         meeting.notes = note.notes;
+        meeting.done = true;
         edit.put(meeting);
         for (const Quote* quote : quotesOf(book, experience->id)) {
             if (!note.holdsQuotes || quote->on != note.on)

@@ -3,6 +3,7 @@
 #include "core/media/likeness.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -36,6 +37,9 @@ std::vector<const Picture*> oneOfEachBurst(const Material& material)
     return photos;
 }
 
+// A break inside a day counts as so many moments off the even share.
+constexpr double kDayWhole = 2;
+
 class DaySelector {
 public:
     explicit DaySelector(const Material& material)
@@ -47,8 +51,8 @@ public:
     Selection select(int moments, int panels, const QuoteRoom& room)
     {
         Selection selection;
-        selection.leads = chooseLeads(panels);
         const VoiceChoice voices = chooseVoices(m_material, moments, room);
+        selection.leads = chooseLeads(panels, voices.quotes);
         selection.missingCm2 = voices.missingCm2;
         for (const Quote* quote : voices.quotes) {
             selection.moments.push_back({m_material.dayOf(*quote), {}, quote, nullptr});
@@ -124,14 +128,52 @@ private:
         return nullptr;
     }
 
-    // Photos in the order of time, one stretch for each panel, the best of each stretch.
-    std::vector<const Picture*> chooseLeads(int panels)
+    // Where a panel is likely to begin: near an even share of the words, between two days.
+    [[nodiscard]] std::size_t likelyBegin(
+        const std::vector<const Quote*>& quotes, std::size_t part, std::size_t parts) const
+    {
+        const double even = double(part * quotes.size()) / double(parts);
+        const auto distance = [&](std::size_t at) {
+            const bool inside = at > 0 && at < quotes.size()
+                && m_material.dayOf(*quotes[at - 1]) == m_material.dayOf(*quotes[at]);
+            return std::abs(double(at) - even) + (inside ? kDayWhole : 0);
+        };
+        std::size_t best = 0;
+        for (std::size_t at = 1; at <= quotes.size(); ++at) {
+            if (distance(at) < distance(best))
+                best = at;
+        }
+        return best;
+    }
+
+    // Photos not used yet that may lead a panel: of the days of its words, else an even share of
+    // all in the order of time.
+    [[nodiscard]] std::vector<const Picture*> leadsFor(
+        const std::vector<const Quote*>& quotes, std::size_t part, std::size_t parts) const
+    {
+        std::set<std::optional<QDate>> days;
+        const std::size_t end = likelyBegin(quotes, part + 1, parts);
+        for (std::size_t i = likelyBegin(quotes, part, parts); i < end; ++i)
+            days.insert(m_material.dayOf(*quotes[i]));
+        std::vector<const Picture*> found;
+        for (const Picture* photo : m_photos) {
+            if (m_used.count(photo->id) == 0 && days.count(m_material.dayOf(*photo)) > 0)
+                found.push_back(photo);
+        }
+        const auto share = [&](std::size_t which) {
+            return m_photos.begin() + static_cast<std::ptrdiff_t>(which * m_photos.size() / parts);
+        };
+        if (found.empty() || parts == 1)
+            found.assign(share(part), share(part + 1));
+        return found;
+    }
+
+    std::vector<const Picture*> chooseLeads(int panels, const std::vector<const Quote*>& quotes)
     {
         std::vector<const Picture*> leads;
-        const std::size_t count = m_photos.size();
         const auto parts = static_cast<std::size_t>(std::max(1, panels));
         for (std::size_t part = 0; part < parts; ++part) {
-            const Picture* lead = bestLead(part * count / parts, (part + 1) * count / parts);
+            const Picture* lead = bestLead(leadsFor(quotes, part, parts));
             if (lead == nullptr)
                 continue;
             leads.push_back(lead);
@@ -141,7 +183,7 @@ private:
     }
 
     // Wide, captioned, from a day that has another photo for its own moment.
-    const Picture* bestLead(std::size_t first, std::size_t end) const
+    const Picture* bestLead(const std::vector<const Picture*>& among) const
     {
         std::map<std::optional<QDate>, int> photosOfDay;
         for (const Picture* photo : m_photos)
@@ -158,9 +200,9 @@ private:
                 photo->id);
         };
         const Picture* best = nullptr;
-        for (std::size_t i = first; i < end; ++i) {
-            if (best == nullptr || cost(m_photos[i]) < cost(best))
-                best = m_photos[i];
+        for (const Picture* photo : among) {
+            if (m_used.count(photo->id) == 0 && (best == nullptr || cost(photo) < cost(best)))
+                best = photo;
         }
         return best;
     }

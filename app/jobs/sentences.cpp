@@ -1,8 +1,10 @@
 #include "app/jobs/sentences.h"
 
+#include "core/base/says.h"
 #include "layout/engine/arrangement.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace wainscot {
 
@@ -37,30 +39,28 @@ QString sentenceFor(const Error& error)
     const QString it = named(error, QStringLiteral("This"));
     switch (error.code) {
     case ErrorCode::WrongUse:
-        return withDetail(named(error, QStringLiteral("That cannot be done")), error);
+        return withDetail(named(error, Says::tr("That cannot be done")), error);
     case ErrorCode::NotFound:
-        return withDetail(it + QStringLiteral(" was not found"), error);
+        return withDetail(it + Says::tr(" was not found"), error);
     case ErrorCode::CannotRead:
-        return withDetail(it + QStringLiteral(" cannot be read"), error);
+        return withDetail(it + Says::tr(" cannot be read"), error);
     case ErrorCode::CannotWrite:
-        return withDetail(it + QStringLiteral(" cannot be written"), error);
+        return withDetail(it + Says::tr(" cannot be written"), error);
     case ErrorCode::Damaged:
-        return withDetail(it + QStringLiteral(" is damaged"), error);
+        return withDetail(it + Says::tr(" is damaged"), error);
     case ErrorCode::TooNew:
         return withDetail(
-            it + QStringLiteral(" was made by a later version of Wainscot, so it stays closed"),
-            error);
+            it + Says::tr(" was made by a later version of Wainscot, so it stays closed"), error);
     case ErrorCode::InUse:
         return withDetail(
-            it + QStringLiteral(" is open in another window or on another computer"), error);
+            it + Says::tr(" is open in another window or on another computer"), error);
     case ErrorCode::Refused:
-        return withDetail(it + QStringLiteral(" is not taken"), error);
+        return withDetail(it + Says::tr(" is not taken"), error);
     case ErrorCode::Cancelled:
-        return QStringLiteral("Stopped; nothing was changed.");
+        return Says::tr("Stopped; nothing was changed.");
     case ErrorCode::Internal:
         return withDetail(
-            QStringLiteral("Something went wrong inside the program, and nothing was changed"),
-            error);
+            Says::tr("Something went wrong inside the program, and nothing was changed"), error);
     }
     return {};
 }
@@ -113,12 +113,33 @@ int exitCodeFor(ErrorCode code)
     return 4;
 }
 
+namespace {
+
+// Begins with the sound of i, not with a diphthong of it ("Ines", "Hilda"; not "hielo"). Some
+// languages say another "and" before it (Real Academia, Diccionario panhispánico, "y").
+bool beginsLikeI(const QString& word)
+{
+    static const QRegularExpression sound(QStringLiteral("^h?[ií](?![aeoáéó])"),
+        QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
+    return word.contains(sound);
+}
+
+} // namespace
+
+QString quoted(const QString& name)
+{
+    return Says::tr("\"%1\"").arg(name);
+}
+
 QString listInWords(const QStringList& items)
 {
     if (items.size() < 2)
         return items.join(QString());
-    return items.mid(0, items.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ")
-        + items.last();
+    const QString others = items.mid(0, items.size() - 1).join(QStringLiteral(", "));
+    if (beginsLikeI(items.last()))
+        //: The second begins with the sound of i.
+        return Says::tr("%1 and %2").arg(others, items.last());
+    return others + Says::tr(" and ") + items.last();
 }
 
 QString dayInWords(QDate day)
@@ -142,23 +163,40 @@ QString whyNoRoom(const engine::Failure& failure)
 {
     switch (failure.what) {
     case engine::Obstacle::WordTooWide:
-        return QStringLiteral("a word is wider than any place it could have; choose a larger "
-                              "panel or a shorter reading distance.");
+        return Says::tr("a word is wider than any place it could have; choose a larger "
+                        "panel or a shorter reading distance.");
     case engine::Obstacle::PictureTooFewPixels:
-        return QStringLiteral("a picture has too few pixels to be shown that large.");
+        return Says::tr("a picture has too few pixels to be shown that large.");
     case engine::Obstacle::TooMuchForPages:
-        return QStringLiteral("there is too little room by about %1 square centimetres; a larger "
-                              "panel, a shorter reading distance or one more panel helps.")
+        return Says::tr("there is too little room by about %1 square centimetres; a larger "
+                        "panel, a shorter reading distance or one more panel helps.")
             .arg(qRound(failure.missingMm2 / 100));
     case engine::Obstacle::PinsOverlap:
-        return QStringLiteral("two pinned pieces lie over each other; move or unpin one.");
+        return Says::tr("two pinned pieces lie over each other; move or unpin one.");
     case engine::Obstacle::PinsNotSliceable:
-        return QStringLiteral(
-            "the pinned pieces leave the others no place between them; unpin one.");
+        return Says::tr("the pinned pieces leave the others no place between them; unpin one.");
     case engine::Obstacle::Cancelled:
         break;
     }
     return {};
+}
+
+namespace {
+
+const QString kContinued = QStringLiteral(" (continued)");
+
+} // namespace
+
+QString continued(const QString& label)
+{
+    return label + kContinued;
+}
+
+QString withoutContinued(QString label)
+{
+    if (label.endsWith(kContinued))
+        label.chop(kContinued.size());
+    return label;
 }
 
 QString capitalised(QString text)

@@ -23,6 +23,7 @@ struct Failure;
 // 0 done; 1 refused; 2 wrong use; 3 cannot read or write; 4 our own mistake.
 [[nodiscard]] int exitCodeFor(ErrorCode code);
 
+[[nodiscard]] QString quoted(const QString& name); // in the marks of the language spoken
 // "Ada", "Ada and Ben", "Ada, Ben and Cem".
 [[nodiscard]] QString listInWords(const QStringList& items);
 
@@ -34,6 +35,10 @@ struct Failure;
 // Why pieces cannot be arranged and what would help, as a clause: "two pinned pieces lie over each
 // other; move or unpin one."
 [[nodiscard]] QString whyNoRoom(const engine::Failure& failure);
+
+// "Tuesday, 3 November (continued)": the label of what goes on from the panel before.
+[[nodiscard]] QString continued(const QString& label);
+[[nodiscard]] QString withoutContinued(QString label);
 
 // With a capital letter first.
 [[nodiscard]] QString capitalised(QString text);

@@ -4,6 +4,8 @@
 #include <map>
 #include <set>
 
+#include "core/base/says.h"
+
 namespace wainscot {
 
 namespace {
@@ -33,7 +35,7 @@ std::vector<NotYetHeard> notYetHeard(const Book& book, const Experience& experie
 
 Result<ShowOutcome> ShowJob::run(const Book& book, const JobRun& run) const
 {
-    run.report(QStringLiteral("Reading %1").arg(book.info.title));
+    run.report(Says::tr("Reading %1").arg(book.info.title));
     ShowOutcome outcome;
     outcome.title = book.info.title;
     for (const auto& [id, child] : book.children.rows())

@@ -1,5 +1,7 @@
 #include "app/jobs/template_job.h"
 
+#include "app/jobs/sentences.h"
+#include "core/base/says.h"
 #include "core/model/template_file.h"
 #include "layout/engine/plan.h"
 
@@ -10,11 +12,11 @@ namespace {
 std::optional<Error> faultIn(const QString& name)
 {
     if (name.simplified().isEmpty())
-        return Error{ErrorCode::WrongUse, QStringLiteral("A template needs a name"), {}};
+        return Error{ErrorCode::WrongUse, Says::tr("A template needs a name"), {}};
     if (engine::planByName(name.simplified().toStdString()) != nullptr) {
         return Error{ErrorCode::WrongUse,
-            QStringLiteral("\"%1\"").arg(name.simplified()),
-            QStringLiteral("the program's own template has this name")};
+            quoted(name.simplified()),
+            Says::tr("the program's own template has this name")};
     }
     return std::nullopt;
 }
@@ -25,7 +27,7 @@ Result<TemplateOutcome> putInto(const Book& book, PanelTemplate made)
     if (const auto fault = faultIn(made.name))
         return *fault;
     TemplateOutcome outcome;
-    EditBuilder edit(book, QStringLiteral("Keep the template %1").arg(made.name));
+    EditBuilder edit(book, Says::tr("Keep the template %1").arg(made.name));
     const PanelTemplate* known = templateByName(book, made.name);
     outcome.replaces = known != nullptr;
     made.id = known != nullptr ? known->id : edit.newId<PanelTemplate>();
@@ -42,22 +44,22 @@ Result<TemplateOutcome> KeepTemplateJob::run(const Book& book) const
     const Display* known = displayByName(book, display);
     if (known == nullptr) {
         return Error{ErrorCode::NotFound,
-            QStringLiteral("The display \"%1\"").arg(display),
-            QStringLiteral("this book has no display of that name")};
+            Says::tr("The display \"%1\"").arg(display),
+            Says::tr("this book has no display of that name")};
     }
     const auto panels = panelsOf(book, known->id);
     if (panel < 1 || panel > static_cast<int>(panels.size())) {
         return Error{ErrorCode::NotFound,
-            QStringLiteral("Panel %1 of \"%2\"").arg(panel).arg(known->name),
-            QStringLiteral("it has %1").arg(panels.size())};
+            Says::tr("Panel %1 of \"%2\"").arg(panel).arg(known->name),
+            Says::tr("it has %1").arg(panels.size())};
     }
     const auto pieces = piecesOf(book, panels[static_cast<std::size_t>(panel - 1)]->id);
     PanelTemplate made = templateOf(*known, pieces);
     made.name = name.simplified();
     if (made.places.empty()) {
         return Error{ErrorCode::Refused,
-            QStringLiteral("Panel %1 of \"%2\"").arg(panel).arg(known->name),
-            QStringLiteral("nothing stands on it yet")};
+            Says::tr("Panel %1 of \"%2\"").arg(panel).arg(known->name),
+            Says::tr("nothing stands on it yet")};
     }
     return putInto(book, std::move(made));
 }

@@ -1,5 +1,6 @@
 #include "app/jobs/voices.h"
 
+#include "core/base/says.h"
 #include "core/voice/participation.h"
 #include "core/voice/worth.h"
 
@@ -198,11 +199,11 @@ QString whyUnheard(const Material& material, const Child& child, std::int64_t mi
     const auto isOf = [&](const Quote* quote) { return quote->child == child.id; };
     if (std::any_of(material.quotes.begin(), material.quotes.end(), isOf)) {
         const QString more = missingCm2 > 0
-            ? QStringLiteral("; about %1 square centimetres more would let everybody speak")
+            ? Says::tr("; about %1 square centimetres more would let everybody speak")
                   .arg(missingCm2)
             : QString();
-        return QStringLiteral("%1 is not heard on this display: there is no room beside the "
-                              "others%2.")
+        return Says::tr("%1 is not heard on this display: there is no room beside the "
+                        "others%2.")
             .arg(name, more);
     }
     const bool gathered = std::any_of(material.book->quotes.rows().begin(),
@@ -211,11 +212,10 @@ QString whyUnheard(const Material& material, const Child& child, std::int64_t mi
             return row.second.child == child.id && row.second.experience == material.experience.id;
         });
     if (gathered)
-        return QStringLiteral("%1 is not heard on this display: none of the words may be shown "
-                              "to this audience.")
+        return Says::tr("%1 is not heard on this display: none of the words may be shown "
+                        "to this audience.")
             .arg(name);
-    return QStringLiteral("%1 is not heard on this display: no words have been gathered yet.")
-        .arg(name);
+    return Says::tr("%1 is not heard on this display: no words have been gathered yet.").arg(name);
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "app/jobs/placed_panel.h"
 #include "app/jobs/plan_sentences.h"
 #include "app/jobs/sentences.h"
+#include "core/base/says.h"
 #include "layout/engine/alternatives.h"
 
 #include <algorithm>
@@ -48,17 +49,16 @@ public:
         const QString it = capitalised(called(one.id));
         QStringList out = {place(at)};
         if (one.leads >= kLeads) {
-            out.append(QStringLiteral("It is the largest picture, %1 times the next, so that the "
-                                      "eye has one way in.")
+            out.append(Says::tr("It is the largest picture, %1 times the next, so that the "
+                                "eye has one way in.")
                            .arg(one.leads, 0, 'f', 1));
         }
         if (const QString crop = cropOf(one); !crop.isEmpty())
-            out.append(QStringLiteral("%1 is %2.").arg(it, crop));
+            out.append(Says::tr("%1 is %2.").arg(it, crop));
         if (one.sizeByAim > 0 && one.leads < kLeads && std::abs(one.sizeByAim - 1) > kAsAimed) {
-            out.append(
-                QStringLiteral("It is %1 % %2 than its share of the room.")
-                    .arg(percent(std::abs(one.sizeByAim - 1)))
-                    .arg(one.sizeByAim > 1 ? QStringLiteral("larger") : QStringLiteral("smaller")));
+            out.append(Says::tr("It is %1 % %2 than its share of the room.")
+                           .arg(percent(std::abs(one.sizeByAim - 1)))
+                           .arg(one.sizeByAim > 1 ? Says::tr("larger") : Says::tr("smaller")));
         }
         if (const QString size = sizeOfText(one.id); !size.isEmpty())
             out.append(size);
@@ -70,11 +70,11 @@ public:
         QStringList out;
         for (const engine::PieceReasons& one : m_page.pieces) {
             if (const QString crop = cropOf(one); !crop.isEmpty())
-                out.append(QStringLiteral("%1 is %2.").arg(capitalised(called(one.id)), crop));
+                out.append(Says::tr("%1 is %2.").arg(capitalised(called(one.id)), crop));
         }
         if (m_page.orderInversions > 0) {
-            out.append(QStringLiteral("Read row by row, %1 of its pieces come in another order "
-                                      "than they happened.")
+            out.append(Says::tr("Read row by row, %1 of its pieces come in another order "
+                                "than they happened.")
                            .arg(m_page.orderInversions));
         }
         if (const QString most = dearest(); !most.isEmpty())
@@ -95,8 +95,8 @@ private:
             return {};
         if (!isPicture(piece->kind) || piece->text.trimmed().isEmpty())
             return calledFor(*piece, m_book);
-        const QString kind = piece->kind == PieceKind::Work ? QStringLiteral("the work sample")
-                                                            : QStringLiteral("the photo");
+        const QString kind =
+            piece->kind == PieceKind::Work ? Says::tr("the work sample") : Says::tr("the photo");
         return QStringLiteral("%1 %2%3%4")
             .arg(kind, QChar(0x201c), firstWords(piece->text), QChar(0x201d));
     }
@@ -128,8 +128,8 @@ private:
         default:
             return {};
         }
-        return QStringLiteral("Its capitals are %1 mm high, because it is read from %2 m (%3 "
-                              "arcminutes).")
+        return Says::tr("Its capitals are %1 mm high, because it is read from %2 m (%3 "
+                        "arcminutes).")
             .arg(cap.value(), 0, 'f', 1)
             .arg(style.readingDistance.value() / 1000, 0, 'g', 2)
             .arg(arcminutes(cap, style.readingDistance), 0, 'f', 0);
@@ -141,15 +141,14 @@ private:
         const engine::PieceReasons& one = m_page.pieces[at];
         const QString it = capitalised(called(one.id));
         if (one.pinned)
-            return QStringLiteral("%1 stands here because you pinned it; no arranging moves it.")
-                .arg(it);
+            return Says::tr("%1 stands here because you pinned it; no arranging moves it.").arg(it);
         if (!one.mates.empty()) {
-            return QStringLiteral("%1 stands here because it belongs with %2.")
+            return Says::tr("%1 stands here because it belongs with %2.")
                 .arg(it, called(one.mates.front()));
         }
         if (at == 0)
-            return QStringLiteral("%1 stands here because the panel begins with it.").arg(it);
-        return QStringLiteral("%1 stands here because it is read after %2.")
+            return Says::tr("%1 stands here because the panel begins with it.").arg(it);
+        return Says::tr("%1 stands here because it is read after %2.")
             .arg(it, called(m_page.pieces[at - 1].id));
     }
 
@@ -205,7 +204,7 @@ Result<QString> comparison(PlacedPanel& panel, double white, const JobRun& run)
     if (next == nullptr && !others.found.empty())
         next = &others.found.front();
     if (next == nullptr)
-        return QStringLiteral("No other arrangement that looks different is nearly as good.");
+        return Says::tr("No other arrangement that looks different is nearly as good.");
     return emptinessInWords(white, engine::explain(panel.request, next->items, *panel.text).white);
 }
 
@@ -219,26 +218,26 @@ QString cropInWords(const RectFraction& visible, double share)
         double cut;
         QString name;
     };
-    const std::array sides{Side{visible.y, QStringLiteral("at the top")},
-        Side{1 - visible.y - visible.height, QStringLiteral("at the foot")},
-        Side{visible.x, QStringLiteral("at the left")},
-        Side{1 - visible.x - visible.width, QStringLiteral("at the right")}};
+    const std::array sides{Side{visible.y, Says::tr("at the top")},
+        Side{1 - visible.y - visible.height, Says::tr("at the foot")},
+        Side{visible.x, Says::tr("at the left")},
+        Side{1 - visible.x - visible.width, Says::tr("at the right")}};
     QStringList says;
     for (const Side& side : sides) {
         if (side.cut >= kWorthSaying)
-            says.append(QStringLiteral("%1 % cropped %2").arg(percent(side.cut)).arg(side.name));
+            says.append(Says::tr("%1 % cropped %2").arg(percent(side.cut)).arg(side.name));
     }
-    return says.isEmpty() ? QStringLiteral("%1 % cropped").arg(percent(share)) : listInWords(says);
+    return says.isEmpty() ? Says::tr("%1 % cropped").arg(percent(share)) : listInWords(says);
 }
 
 QString emptinessInWords(double white, double nextWhite)
 {
     const int more = percent(white - nextWhite);
     if (more == 0)
-        return QStringLiteral("This panel is as full as the next best arrangement.");
-    return QStringLiteral("This panel is %1 % %2 than the next best arrangement.")
+        return Says::tr("This panel is as full as the next best arrangement.");
+    return Says::tr("This panel is %1 % %2 than the next best arrangement.")
         .arg(std::abs(more))
-        .arg(more > 0 ? QStringLiteral("emptier") : QStringLiteral("fuller"));
+        .arg(more > 0 ? Says::tr("emptier") : Says::tr("fuller"));
 }
 
 Result<WhyOutcome> WhyJob::run(const Book& book, const JobRun& run) const
@@ -266,9 +265,8 @@ Result<WhyOutcome> WhyJob::run(const Book& book, const JobRun& run) const
             return out;
         }
     }
-    return Error{ErrorCode::NotFound,
-        QStringLiteral("The piece"),
-        QStringLiteral("it has no place on this panel")};
+    return Error{
+        ErrorCode::NotFound, Says::tr("The piece"), Says::tr("it has no place on this panel")};
 }
 
 } // namespace wainscot

@@ -13,13 +13,15 @@
 #include "app/ui/frame/main_window.h"
 #include "app/ui/kit/style.h"
 #include "app/ui/kit/tokens.h"
+#include "app/ui/languages/languages.h"
 
 int main(int argc, char** argv)
 {
-    const QApplication application(argc, argv);
+    QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("wainscot"));
     QApplication::setApplicationDisplayName(QStringLiteral("Wainscot"));
     using namespace wainscot::ui;
+    speakChosenLanguage(application);
     QCommandLineParser parser;
     parser.addPositionalArgument(QStringLiteral("book"), QStringLiteral("A book to open."));
     const QCommandLineOption light(

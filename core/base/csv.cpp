@@ -27,11 +27,13 @@ struct Record {
 // Cuts a text into records, one call for each.
 class Cutter {
 public:
-    explicit Cutter(QString text)
+    Cutter(QString text, CsvBreaks breaks)
         : m_text(std::move(text))
     {
-        m_text.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
-        m_text.replace(QLatin1Char('\r'), QLatin1Char('\n'));
+        if (breaks == CsvBreaks::AsOne) {
+            m_text.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+            m_text.replace(QLatin1Char('\r'), QLatin1Char('\n'));
+        }
         chooseSeparator();
     }
 
@@ -44,6 +46,7 @@ private:
     void chooseSeparator();
     QString quotedCell();
     QString cell();
+    [[nodiscard]] bool atBreak() const;
 
     QString m_text;
     QChar m_separator = QLatin1Char(',');
@@ -69,7 +72,7 @@ void Cutter::chooseSeparator()
         for (const QChar c : m_text) {
             if (c == QLatin1Char('"'))
                 quoted = !quoted;
-            else if (c == QLatin1Char('\n') && !quoted)
+            else if ((c == QLatin1Char('\n') || c == QLatin1Char('\r')) && !quoted)
                 break;
             else if (c == candidate && !quoted)
                 ++count;
@@ -101,6 +104,13 @@ QString Cutter::quotedCell()
     return words;
 }
 
+// At the end of a row: "\n", or "\r\n" where line breaks are kept as written.
+bool Cutter::atBreak() const
+{
+    const qsizetype at = m_at + (m_text.at(m_at) == QLatin1Char('\r') ? 1 : 0);
+    return at < m_text.size() && m_text.at(at) == QLatin1Char('\n');
+}
+
 QString Cutter::cell()
 {
     qsizetype start = m_at;
@@ -111,7 +121,7 @@ QString Cutter::cell()
         m_at = start;
         words = quotedCell();
     }
-    while (!atEnd() && m_text.at(m_at) != m_separator && m_text.at(m_at) != QLatin1Char('\n'))
+    while (!atEnd() && m_text.at(m_at) != m_separator && !atBreak())
         words.append(m_text.at(m_at++));
     return words;
 }
@@ -124,8 +134,10 @@ Record Cutter::next()
         record.cells << cell();
         if (atEnd())
             return record;
-        const QChar ended = m_text.at(m_at++);
-        if (ended == QLatin1Char('\n')) {
+        const bool ended = atBreak();
+        if (m_text.at(m_at++) == QLatin1Char('\r'))
+            ++m_at;
+        if (ended) {
             ++m_line;
             return record;
         }
@@ -187,7 +199,7 @@ QString csvColumn(const QString& header)
     return header.simplified().toLower().replace(QLatin1Char(' '), QLatin1Char('_'));
 }
 
-Result<CsvTable> parseCsv(const QByteArray& bytes, const QString& fileName)
+Result<CsvTable> parseCsv(const QByteArray& bytes, const QString& fileName, CsvBreaks breaks)
 {
     const QString text = textFromBytes(bytes);
     if (text.trimmed().isEmpty())
@@ -196,7 +208,7 @@ Result<CsvTable> parseCsv(const QByteArray& bytes, const QString& fileName)
         return damaged(fileName, QStringLiteral("this is not a text file"));
     CsvTable table;
     table.file = fileName;
-    Cutter cutter(text);
+    Cutter cutter(text, breaks);
     const auto header = headerFrom(cutter.next(), fileName);
     if (cutter.openQuotation() > 0)
         return neverClosed(fileName, 1, cutter.openQuotation());

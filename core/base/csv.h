@@ -47,12 +47,18 @@ struct CsvTable {
     }
 };
 
+enum class CsvBreaks {
+    AsOne, // every kind of line break in a cell is read as "\n"
+    AsWritten, // a quoted cell keeps its own
+};
+
 // Comma, semicolon or tab, whichever the header row uses most; UTF-8 with or without a byte order
 // mark, UTF-16 with one, else Windows-1252. Cells may be quoted with ", a doubled "" is one.
 // Empty cells beyond the header are ignored, others make the row ragged, and so do missing ones.
 // NotFound, CannotRead or Refused (over 64 MB) for the file; Damaged for what is no table: empty,
 // not text, a column twice, a quotation that never ends.
 Result<CsvTable> readCsv(const QString& path);
-Result<CsvTable> parseCsv(const QByteArray& bytes, const QString& fileName);
+Result<CsvTable> parseCsv(
+    const QByteArray& bytes, const QString& fileName, CsvBreaks breaks = CsvBreaks::AsOne);
 
 } // namespace wainscot

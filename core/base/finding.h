@@ -19,6 +19,7 @@ struct Finding {
     QString rule; // stable name for programs, for example "type.caption"
     int panel = 0; // 1-based number in the display; 0 = the whole display
     std::int64_t piece = 0; // 0 = no single piece
+    std::int64_t child = 0; // who it is about; 0 = no single child
     std::optional<double> measured;
     std::optional<double> limit;
     QString unit; // "mm", "arcmin", "ppi", "ratio", "characters", "%"

@@ -28,16 +28,22 @@ struct InfoChange {
 
 using Change = std::variant<InfoChange,
     ValueChange<Child>,
+    ValueChange<PermissionRecord>,
     ValueChange<PromptSet>,
     ValueChange<Experience>,
     ValueChange<Quote>,
+    ValueChange<NoAnswer>,
     ValueChange<Observation>,
     ValueChange<Picture>,
     ValueChange<Group>,
+    ValueChange<KeptPair>,
     ValueChange<Meeting>,
+    ValueChange<Reflection>,
+    ValueChange<Goal>,
     ValueChange<Display>,
     ValueChange<Panel>,
     ValueChange<Piece>,
+    ValueChange<Wall>,
     ValueChange<Translation>,
     ValueChange<PanelTemplate>>;
 

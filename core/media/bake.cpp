@@ -32,23 +32,20 @@ Result<Plan> planFor(const PictureRecipe& recipe, SizePx asked)
     return plan;
 }
 
-// The original's compressed data, when there is nothing to change but what it tells besides.
-std::optional<QByteArray> passedThrough(
-    const Plan& plan, const PictureRecipe& recipe, SizePx largest)
+// There is nothing to change but what the original's compressed data tells besides.
+bool mayPassThrough(const Plan& plan, const PictureRecipe& recipe, SizePx largest)
 {
     const auto& jpeg = plan.picture.header.jpeg;
     if (!jpeg || !jpeg->ordinary || recipe.orientation != 1 || !recipe.treatment.isNothing())
-        return std::nullopt;
+        return false;
     if (jpeg->components != 1 && jpeg->components != 3)
-        return std::nullopt;
+        return false;
     const SizePx whole = plan.whole;
     const bool cropped = plan.part.width != whole.width || plan.part.height != whole.height;
     if (cropped || whole.width > largest.width || whole.height > largest.height)
-        return std::nullopt;
+        return false;
     const PixelForm kind = jpeg->components == 1 ? PixelForm::Grey : PixelForm::Rgb;
-    if (!isAlreadySRgb(jpeg->icc, kind))
-        return std::nullopt;
-    return withoutMetadata(plan.picture.file);
+    return isAlreadySRgb(jpeg->icc, kind);
 }
 
 // Colour as fine as the original kept it: drawings and scans keep their sharp edges.
@@ -63,12 +60,12 @@ bool wantsFullChroma(const PictureHeader& header)
 
 Result<BakedJpeg> bakeJpeg(const PictureRecipe& recipe, SizePx largest)
 {
-    const auto plan = planFor(recipe, largest);
+    auto plan = planFor(recipe, largest);
     if (!plan)
         return plan.error();
     BakedJpeg baked;
-    if (const auto bytes = passedThrough(*plan, recipe, largest)) {
-        baked.bytes = *bytes;
+    if (mayPassThrough(*plan, recipe, largest) && stripMetadata(plan->picture.file)) {
+        baked.bytes = std::move(plan->picture.file);
         baked.size = plan->whole;
         baked.components = plan->picture.header.jpeg->components;
         baked.passedThrough = true;

@@ -3,7 +3,9 @@
 #include "core/media/bytes.h"
 
 #include <algorithm>
+#include <cstring>
 #include <map>
+#include <vector>
 
 namespace wainscot {
 
@@ -85,6 +87,14 @@ void readFrame(const Segment& segment, JpegHeader& header)
         header.chromaHalved = body.u8(7) >> 4 > body.u8(10) >> 4;
 }
 
+// A stretch of a file that stays.
+struct Kept {
+    qsizetype start = 0;
+    qsizetype length = 0;
+    bool isJfif = false; // version and density stay, a thumbnail inside goes
+};
+constexpr qsizetype kJfifLength = 18; // marker, length, name, version, density, no thumbnail
+
 bool mayStay(const Segment& segment)
 {
     if (segment.marker == kComment)
@@ -93,6 +103,36 @@ bool mayStay(const Segment& segment)
         return true;
     // Readers tell RGB from YCbCr by Adobe's segment; it names no one.
     return segment.marker == kAdobe && segment.body.startsWith("Adobe");
+}
+
+// Nothing when the file does not run through to its end of image.
+std::optional<std::vector<Kept>> keptOf(QByteArrayView file)
+{
+    const Bytes bytes(file);
+    std::vector<Kept> kept;
+    const auto keep = [&](qsizetype start, qsizetype end) {
+        if (!kept.empty() && !kept.back().isJfif && kept.back().start + kept.back().length == start)
+            kept.back().length += end - start;
+        else
+            kept.push_back({start, end - start});
+    };
+    for (auto segment = segmentAt(bytes, 0); segment;) {
+        const bool jfif =
+            segment->marker == kApp0 && segment->body.startsWith(QByteArrayView("JFIF\0", 5));
+        if (jfif && segment->end - segment->start >= kJfifLength)
+            kept.push_back({segment->start, kJfifLength, true});
+        else if (mayStay(*segment))
+            keep(segment->start, segment->end);
+        if (segment->marker == kEndOfImage)
+            return kept;
+        qsizetype next = segment->end;
+        if (segment->marker == kStartOfScan) {
+            next = endOfScan(file, segment->end);
+            keep(segment->end, next);
+        }
+        segment = segmentAt(bytes, next);
+    }
+    return std::nullopt;
 }
 
 } // namespace
@@ -124,30 +164,26 @@ std::optional<JpegHeader> readJpegHeader(QByteArrayView file)
     return header;
 }
 
-std::optional<QByteArray> withoutMetadata(QByteArrayView file)
+bool stripMetadata(QByteArray& file)
 {
-    const Bytes bytes(file);
-    QByteArray out;
-    out.reserve(file.size());
-    for (auto segment = segmentAt(bytes, 0); segment;) {
-        if (segment->marker == kApp0 && segment->body.startsWith(QByteArrayView("JFIF\0", 5))) {
-            // Version and density stay, a thumbnail inside goes.
-            out.append(QByteArrayView("\xff\xe0\0\x10", 4));
-            const qsizetype kept = std::min<qsizetype>(12, segment->body.size());
-            out.append(segment->body.first(kept)).append(14 - kept, '\0');
-        } else if (mayStay(*segment)) {
-            out.append(bytes.part(segment->start, segment->end - segment->start));
+    const auto kept = keptOf(file);
+    if (!kept)
+        return false;
+    // Forwards in place: what is kept never grows, so nothing still to be moved is written over.
+    char* const bytes = file.data();
+    qsizetype end = 0;
+    for (const Kept& one : *kept) {
+        std::memmove(bytes + end, bytes + one.start, static_cast<std::size_t>(one.length));
+        if (one.isJfif) { // without the thumbnail inside
+            bytes[end + 2] = 0;
+            bytes[end + 3] = 16;
         }
-        if (segment->marker == kEndOfImage)
-            return out;
-        qsizetype next = segment->end;
-        if (segment->marker == kStartOfScan) {
-            next = endOfScan(file, segment->end);
-            out.append(bytes.part(segment->end, next - segment->end));
-        }
-        segment = segmentAt(bytes, next);
+        end += one.length;
+        if (one.isJfif)
+            std::memset(bytes + end - 2, 0, 2);
     }
-    return std::nullopt;
+    file.truncate(end);
+    return true;
 }
 
 } // namespace wainscot

@@ -26,9 +26,10 @@ struct JpegHeader {
 // Nothing when there is no frame header in it.
 [[nodiscard]] std::optional<JpegHeader> readJpegHeader(QByteArrayView file);
 
-// The same compressed picture without anything that tells of people, places, cameras or other
+// Leaves the compressed picture and takes out what tells of people, places, cameras or other
 // pictures: EXIF, XMP, comments, profiles, thumbnails, and whatever follows the end of the image.
-// Nothing when the file does not run through to its end of image.
-[[nodiscard]] std::optional<QByteArray> withoutMetadata(QByteArrayView file);
+// False, and nothing done, when the file does not run through to its end of image. In place, so
+// that each photo of an archive is in memory once.
+[[nodiscard]] bool stripMetadata(QByteArray& file);
 
 } // namespace wainscot

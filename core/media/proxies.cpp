@@ -1,5 +1,6 @@
 #include "core/media/proxies.h"
 
+#include "core/base/commit_file.h"
 #include "core/media/jpeg_segments.h"
 #include "core/media/jpeg_writer.h"
 #include "core/media/orientation.h"
@@ -30,7 +31,7 @@ Result<Done> save(const QString& path, const QByteArray& bytes)
 {
     QDir().mkpath(QFileInfo(path).path());
     QSaveFile file(path); // appears whole or not at all
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !commitWhole(file))
         return Error{ErrorCode::CannotWrite, QFileInfo(path).fileName(), file.errorString()};
     return Done{};
 }

@@ -1,5 +1,7 @@
 #include "core/model/book.h"
 
+#include "core/model/plain_name.h"
+
 #include <algorithm>
 
 namespace wainscot {
@@ -8,7 +10,7 @@ namespace {
 
 bool sameName(const QString& a, const QString& b)
 {
-    return a.trimmed().compare(b.trimmed(), Qt::CaseInsensitive) == 0;
+    return plainName(a).compare(plainName(b), Qt::CaseInsensitive) == 0;
 }
 
 template <class T, class Matches> const T* firstWhere(const Table<T>& table, Matches matches)
@@ -98,8 +100,9 @@ std::vector<const Quote*> quotesOf(const Book& book, ExperienceId experience)
 
 std::vector<const Picture*> picturesOf(const Book& book, ExperienceId experience)
 {
-    return allWhere(
-        book.pictures, [&](const Picture& picture) { return picture.experience == experience; });
+    return allWhere(book.pictures, [&](const Picture& picture) {
+        return picture.experience == experience && !picture.display.isValid();
+    });
 }
 
 std::vector<const Panel*> panelsOf(const Book& book, DisplayId display)

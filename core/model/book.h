@@ -4,7 +4,12 @@
 #include "core/model/child.h"
 #include "core/model/display.h"
 #include "core/model/experience.h"
+#include "core/model/meeting.h"
 #include "core/model/panel_template.h"
+#include "core/model/permission_record.h"
+#include "core/model/prompt.h"
+#include "core/model/quote.h"
+#include "core/model/wall.h"
 
 #include <map>
 #include <vector>
@@ -54,16 +59,22 @@ struct BookInfo {
 struct Book {
     BookInfo info;
     Table<Child> children;
+    Table<PermissionRecord> permissionRecords;
     Table<PromptSet> promptSets;
     Table<Experience> experiences;
     Table<Quote> quotes;
+    Table<NoAnswer> noAnswers;
     Table<Observation> observations;
     Table<Picture> pictures;
     Table<Group> groups;
+    Table<KeptPair> keptPairs;
     Table<Meeting> meetings;
+    Table<Reflection> reflections;
+    Table<Goal> goals;
     Table<Display> displays;
     Table<Panel> panels;
     Table<Piece> pieces;
+    Table<Wall> walls;
     Table<Translation> translations;
     Table<PanelTemplate> templates;
 };
@@ -73,6 +84,7 @@ struct Book {
 [[nodiscard]] const Experience* experienceByTitle(const Book& book, const QString& title);
 [[nodiscard]] const Display* displayByName(const Book& book, const QString& name);
 [[nodiscard]] std::vector<const Quote*> quotesOf(const Book& book, ExperienceId experience);
+// What can go onto panels: not the photos of walls (wall_photo.h).
 [[nodiscard]] std::vector<const Picture*> picturesOf(const Book& book, ExperienceId experience);
 [[nodiscard]] const PanelTemplate* templateByName(const Book& book, const QString& name);
 // The text's wording in a language; null = nobody has translated it. Languages compare by their

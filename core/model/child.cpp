@@ -1,14 +1,15 @@
 #include "core/model/child.h"
 
+#include "core/model/plain_name.h"
+
 #include <QRegularExpression>
 
 namespace wainscot {
 
 QString displayName(const Child& child)
 {
-    if (!child.shownAs.trimmed().isEmpty())
-        return child.shownAs.trimmed();
-    return child.name.trimmed().section(QLatin1Char(' '), 0, 0);
+    const QString shownAs = plainName(child.shownAs);
+    return shownAs.isEmpty() ? plainName(child.name).section(QLatin1Char(' '), 0, 0) : shownAs;
 }
 
 std::optional<BirthDate> birthDateFromText(const QString& text)

@@ -24,6 +24,7 @@ struct Child {
     QString name; // as in the class list
     QString shownAs; // how the name is written on a wall; empty = the first word of `name`
     std::optional<BirthDate> born;
+    QString languages; // as an adult would say it: "Portuguese and some English"
     Permissions permissions;
     friend bool operator==(const Child&, const Child&) = default;
 };

@@ -3,9 +3,12 @@
 
 #include "core/base/geometry.h"
 #include "core/model/ids.h"
+#include "core/model/left_finding.h"
 #include "core/model/permission.h"
 
 #include <QString>
+
+#include <vector>
 
 #include <optional>
 
@@ -31,6 +34,8 @@ struct Panel {
     DisplayId display;
     int number = 1; // 1-based place in the display
     bool locked = false; // nothing on it is touched when the display is arranged
+    std::vector<GoalId> goals{}; // what of the plan it shows
+    std::vector<LeftFinding> left{}; // findings that stay as they are, and why
     friend bool operator==(const Panel&, const Panel&) = default;
 };
 

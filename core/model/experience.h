@@ -1,4 +1,4 @@
-// What happened, what was asked, what was said, seen and made.
+// What happened, what was seen and made.
 #pragma once
 
 #include "core/base/geometry.h"
@@ -15,24 +15,6 @@
 
 namespace wainscot {
 
-struct Prompt {
-    QString key; // stable, lower case: "notice"
-    QString text; // as asked: "What do you notice?"
-    friend bool operator==(const Prompt&, const Prompt&) = default;
-};
-
-struct PromptSet {
-    PromptSetId id;
-    QString name;
-    QString language; // BCP 47, "en"
-    std::vector<Prompt> prompts;
-    [[nodiscard]] const Prompt* find(const QString& key) const; // any letter case
-    friend bool operator==(const PromptSet&, const PromptSet&) = default;
-};
-
-// notice / think / wonder
-[[nodiscard]] PromptSet defaultPromptSet();
-
 struct Experience {
     ExperienceId id;
     QString title;
@@ -48,38 +30,18 @@ struct Experience {
     QString credits; // room, dates, how the words were taken down, who wrote
     QString language; // of the adult's text, BCP 47
     PromptSetId promptSet;
+    ExperienceId follows; // the one whose next steps it came from; invalid = begins by itself
     friend bool operator==(const Experience&, const Experience&) = default;
 };
 
-enum class Telling { Said, Wrote, Drew, Signed, Pointed };
-enum class Dictation {
-    Exact, // the child's words as spoken, errors kept
-    WorkedUp, // made into sentences together with the child
-};
-
-struct Quote {
-    QuoteId id;
-    ExperienceId experience;
-    ChildId child;
-    QString prompt; // key in the experience's prompt set; empty = told in a meeting
-    MeetingId meeting; // invalid = not in a meeting
-    QString words; // verbatim; never corrected
-    QString language; // of the words, BCP 47; empty = the experience's
-    Telling telling = Telling::Said;
-    Dictation dictation = Dictation::Exact;
-    bool readBack = false;
-    QString scribe;
-    std::optional<QDate> on;
-    int stars = 0; // 0..3
-    friend bool operator==(const Quote&, const Quote&) = default;
-};
-
+// An adult's note of a moment.
 struct Observation {
     ObservationId id;
     ExperienceId experience;
     QString words;
     std::vector<ChildId> children;
     std::optional<QDateTime> at;
+    PictureId picture{};
     friend bool operator==(const Observation&, const Observation&) = default;
 };
 
@@ -128,24 +90,10 @@ struct Picture {
     int stars = 0;
     Treatment treatment;
     std::optional<PictureLook> look; // nothing: gathered before pictures were looked at so
+    DisplayId display; // valid = a photo of this display as it really hung (wall_photo.h)
+    std::optional<QDate> hungOn; // it hung so on that day
+    bool panelsLegible = true; // of it: what the panels show can be read or recognised
     friend bool operator==(const Picture&, const Picture&) = default;
-};
-
-struct Group {
-    GroupId id;
-    ExperienceId experience;
-    QString label;
-    std::vector<QuoteId> quotes;
-    friend bool operator==(const Group&, const Group&) = default;
-};
-
-struct Meeting {
-    MeetingId id;
-    ExperienceId experience;
-    QDate on;
-    QString notes;
-    std::vector<GroupId> groups;
-    friend bool operator==(const Meeting&, const Meeting&) = default;
 };
 
 // Which text of an experience a translation stands for.
@@ -163,9 +111,7 @@ struct Translation {
     friend bool operator==(const Translation&, const Translation&) = default;
 };
 
-// Names used in CSV and JSON: "said", "wrote", "drew", "signed", "pointed"; "photo", "work".
-[[nodiscard]] QString nameOf(Telling telling);
-[[nodiscard]] std::optional<Telling> tellingFromName(const QString& name);
+// Names used in CSV and JSON: "photo", "work".
 [[nodiscard]] QString nameOf(PictureKind kind);
 [[nodiscard]] std::optional<PictureKind> pictureKindFromName(const QString& name);
 

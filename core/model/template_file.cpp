@@ -1,5 +1,7 @@
 #include "core/model/template_file.h"
 
+#include "core/base/commit_file.h"
+
 #include <QFile>
 #include <QFileInfo>
 #include <QJsonArray>
@@ -265,7 +267,7 @@ Result<> writeTemplate(const QString& path, const PanelTemplate& made)
 {
     QSaveFile file(path);
     const QByteArray json = templateToJson(made);
-    if (!file.open(QIODevice::WriteOnly) || file.write(json) != json.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly) || file.write(json) != json.size() || !commitWhole(file))
         return Error{ErrorCode::CannotWrite, path, file.errorString()};
     return Done{};
 }

@@ -46,6 +46,19 @@ RectFraction visibleIn(const Piece& piece, const Picture& picture)
 
 } // namespace
 
+ClearedPicture pixelsOf(const Picture& picture)
+{
+    ClearedPicture shown;
+    shown.id = picture.id;
+    shown.sha256 = picture.sha256;
+    shown.format = picture.format;
+    shown.size = picture.size;
+    shown.orientation = picture.orientation;
+    shown.treatment = picture.treatment;
+    shown.mustStay = picture.mustStay;
+    return shown;
+}
+
 std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
 {
     ClearedPiece cleared;
@@ -124,15 +137,8 @@ bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
         leaveOut(isPhoto ? "photo" : "work", piece.picture.number(), piece.id, *why);
         return false;
     }
-    ClearedPicture shown;
-    shown.id = picture->id;
-    shown.sha256 = picture->sha256;
-    shown.format = picture->format;
-    shown.size = picture->size;
-    shown.orientation = picture->orientation;
-    shown.treatment = picture->treatment;
+    ClearedPicture shown = pixelsOf(*picture);
     shown.visible = visibleIn(piece, *picture);
-    shown.mustStay = picture->mustStay;
     if (!piece.secondLanguage.isEmpty() && !piece.text.isEmpty()) {
         if (const auto* other = translationOf(m_rules.m_book, picture->id, piece.secondLanguage)) {
             cleared.secondText = captioned(other->text, picture->id, piece.id);

@@ -30,8 +30,12 @@ ClearedPanel PermissionRules::clear(const Panel& panel) const
 ClearedPanel PermissionRules::clear(const Panel& panel, std::vector<Piece> pieces) const
 {
     PermissionRules rules = *this;
+    std::erase_if(pieces, [this](const Piece& piece) {
+        const Picture* picture = m_book.pictures.find(piece.picture);
+        return picture != nullptr && picture->display.isValid();
+    });
     for (const Piece& piece : pieces)
-        rules.see(m_book.pictures.find(piece.picture));
+        rules.seePieceOf(piece);
     std::stable_sort(pieces.begin(), pieces.end(), [](const Piece& a, const Piece& b) {
         return a.order < b.order;
     });

@@ -101,8 +101,13 @@ public:
     [[nodiscard]] ClearedPanel clear(const Panel& panel, std::vector<Piece> pieces) const;
 
     // Why something may not be shown; nothing = cleared. The sentence is ready to read.
+    // A photo of a wall may be shown where everything may that hung there, names too, as far as the
+    // panels in it can be made out.
     [[nodiscard]] std::optional<QString> refusal(const Quote& quote) const;
     [[nodiscard]] std::optional<QString> refusal(const Picture& picture) const;
+    // Why the label of a group may not be shown: it is made of the children's words, and one of
+    // its words was said only by children who may not be quoted.
+    [[nodiscard]] std::optional<QString> labelRefusal(const Group& group) const;
 
     // "Mei, 5", "a child, 4 to 5", "a child". The exact age goes only with a name, and outside the
     // building not with name and photo together; the band only where two children share it.
@@ -127,9 +132,13 @@ private:
     [[nodiscard]] bool mayBeNamed(const Child& child) const;
     [[nodiscard]] std::optional<QString> namingRefusal(
         const Child& child, const Picture& picture) const;
+    [[nodiscard]] std::optional<QString> refusalOfWall(const Picture& photo) const;
+    [[nodiscard]] bool namesMoreThanAllowed(
+        const Panel& panel, const PermissionRules& there, const Picture& photo) const;
     [[nodiscard]] bool isSeen(ChildId child) const;
     [[nodiscard]] QString ageBand(int years) const;
     void see(const Picture* picture);
+    void seePieceOf(const Piece& piece);
     // As above; adds to `leftOut` whose names were taken out and why.
     [[nodiscard]] QString withPermittedNames(
         const QString& text, bool childsWords, PieceId piece, std::vector<LeftOut>& leftOut) const;

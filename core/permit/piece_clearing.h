@@ -34,6 +34,9 @@ private:
     std::vector<LeftOut>& m_leftOut;
 };
 
+// All of a picture; what is said instead of it is still to come. REQUIRES: it may be shown
+[[nodiscard]] ClearedPicture pixelsOf(const Picture& picture);
+
 // Adds an entry unless the same thing is listed for the same piece already.
 void addLeftOut(std::vector<LeftOut>& leftOut, const LeftOut& entry);
 

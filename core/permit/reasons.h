@@ -11,6 +11,7 @@ namespace wainscot::reasons {
 
 // "Ines has no permission to be quoted in the building."
 [[nodiscard]] QString notQuoted(const Child& child, Audience audience);
+[[nodiscard]] QString labelNotShown(const QString& label, Audience audience);
 [[nodiscard]] QString speakerGone(); // the child is no longer in the book
 [[nodiscard]] QString notTranslated(const Child& child); // into the language asked for
 [[nodiscard]] QString wordsGone(); // the quote is no longer in the book
@@ -21,10 +22,15 @@ namespace wainscot::reasons {
 [[nodiscard]] QString nobodyLooked(const Picture& picture);
 [[nodiscard]] QString strangerInPicture(const Picture& picture); // someone not in the book
 [[nodiscard]] QString pictureGone();
+// "wall.jpg shows what hung there. " and why that may not be shown.
+[[nodiscard]] QString hungThere(const Picture& photo, const QString& why);
+[[nodiscard]] QString namedThere(const Picture& photo, Audience audience);
 
 // "Ines is shown as "a child": no permission to be named in the building."
 [[nodiscard]] QString notNamed(const Child& child, Audience audience);
 [[nodiscard]] QString seenSoNotNamed(const Child& child, Audience audience);
+// "Ines gets a line instead of the name: may not be named in the classroom."
+[[nodiscard]] QString lineForName(const Child& child, Audience audience);
 [[nodiscard]] QString firstNameOnly(const Child& child);
 
 } // namespace wainscot::reasons

@@ -17,7 +17,7 @@ PermissionRules::PermissionRules(
     for (const Panel* panel : panelsOf(book, display.id)) {
         for (const Piece* piece : piecesOf(book, panel->id)) {
             isEmpty = false;
-            see(book.pictures.find(piece->picture));
+            seePieceOf(*piece);
         }
     }
     if (isEmpty) {
@@ -37,6 +37,14 @@ void PermissionRules::see(const Picture* picture)
         if (!isSeen(child))
             m_seen.push_back(child);
     }
+}
+
+// A photo of a wall is no piece: it would show the panel it stands on.
+void PermissionRules::seePieceOf(const Piece& piece)
+{
+    const Picture* picture = m_book.pictures.find(piece.picture);
+    if (picture != nullptr && !picture->display.isValid())
+        see(picture);
 }
 
 bool PermissionRules::isSeen(ChildId child) const
@@ -70,6 +78,8 @@ std::optional<QString> PermissionRules::refusal(const Picture& picture) const
     }
     if (!refused.empty())
         return reasons::notShown(picture, refused, m_display.audience);
+    if (picture.display.isValid() && picture.panelsLegible)
+        return refusalOfWall(picture);
     return std::nullopt;
 }
 

@@ -1,6 +1,6 @@
 #include "core/permit/translated.h"
 
-#include <QLocale>
+#include "core/base/language_name.h"
 
 #include <array>
 
@@ -89,8 +89,7 @@ QString translatedFrom(const QString& original, const QString& into)
                 return QString::fromUtf8(phrase.whole).arg(QString::fromUtf8(name));
         }
     }
-    const QString name = QLocale::languageToString(QLocale(original).language());
-    return QStringLiteral("translated from %1").arg(name);
+    return QStringLiteral("translated from %1").arg(languageInWords(original));
 }
 
 } // namespace wainscot

@@ -2,6 +2,7 @@
 
 #include "core/model/tables.h"
 #include "core/store/database.h"
+#include "core/store/parts.h"
 #include "core/store/rows.h"
 
 namespace wainscot {
@@ -34,40 +35,51 @@ template <class T> Result<> readValues(Database& database, const QString& path, 
 }
 
 // Lists come in the order of their places; their owners have been read before.
-Result<> readLists(Database& database, Found<PromptSet>& found)
-{
-    return database.each(QStringLiteral("SELECT prompt_set_id, prompt_key, asked FROM prompts "
-                                        "ORDER BY prompt_set_id, place"),
-        [&](const QSqlQuery& query) -> Result<> {
-            const auto at = found.find(PromptSetId(query.value(0).toLongLong()));
-            if (at != found.end())
-                at->second.prompts.push_back(
-                    {query.value(1).toString(), query.value(2).toString()});
-            return Done{};
-        });
-}
-
 template <class T> Result<> readLists(Database& database, Found<T>& found)
 {
     Result<> read = Done{};
     T any;
-    withIdList(any, [&](const ListForm& form, const auto& /*list*/) {
+    withIdLists(any, [&](const ListForm& form, const auto& /*list*/) {
+        if (!read)
+            return;
+        const QLatin1String table(form.table);
         const QString sql = QStringLiteral("SELECT %1, %2 FROM %3 ORDER BY %1, place")
-                                .arg(QLatin1String(form.owner),
-                                    QLatin1String(form.member),
-                                    QLatin1String(form.table));
+                                .arg(QLatin1String(form.owner), QLatin1String(form.member), table);
         read = database.each(sql, [&](const QSqlQuery& query) -> Result<> {
             const auto at = found.find(decltype(T::id)(query.value(0).toLongLong()));
             if (at == found.end())
                 return Done{};
-            withIdList(at->second, [&](const ListForm& /*form*/, auto& list) {
+            withIdLists(at->second, [&](const ListForm& other, auto& list) {
                 using Member = typename std::decay_t<decltype(list)>::value_type;
-                list.push_back(Member(query.value(1).toLongLong()));
+                if (QLatin1String(other.table) == table)
+                    list.push_back(Member(query.value(1).toLongLong()));
             });
             return Done{};
         });
     });
     return read;
+}
+
+template <class T> Result<> readParts(Database& database, const QString& path, Found<T>& found)
+{
+    for (const PartForm<T>& form : partForms(static_cast<const T*>(nullptr))) {
+        const QString sql = QStringLiteral("SELECT %1 FROM %2 ORDER BY %3")
+                                .arg(QLatin1String(form.columns),
+                                    QLatin1String(form.table),
+                                    QLatin1String(form.order));
+        const auto read = database.each(sql, [&](const QSqlQuery& query) -> Result<> {
+            RowReader row(query);
+            const auto at = found.find(row.id<decltype(T::id)>());
+            if (at == found.end())
+                return Done{};
+            if (!form.add(row, at->second) || !row.makesSense())
+                return makesNoSense(path, form.table, at->first.number());
+            return Done{};
+        });
+        if (!read)
+            return read;
+    }
+    return Done{};
 }
 
 Result<> readCounters(Database& database, Book& book)
@@ -106,6 +118,8 @@ Result<> readInto(Book& book, Database& database, const QString& path)
             read = readValues<T>(database, path, found);
         if (read)
             read = readLists(database, found);
+        if (read)
+            read = readParts(database, path, found);
         for (const auto& [id, value] : found)
             table.put(value);
     });

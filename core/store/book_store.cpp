@@ -10,10 +10,13 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QLockFile>
+#include <QThread>
 
 namespace wainscot {
 
 namespace {
+
+constexpr int kSittingSecs = 3600; // opened again within it, a book's state is as good as kept
 
 const QLatin1String kFileName("book.wainscot");
 const QLatin1String kPictures("pictures");
@@ -24,6 +27,19 @@ QString inside(const QString& folder, QLatin1String name)
     return folder + QLatin1Char('/') + name;
 }
 
+// A program that died, or met a full disk, between making its lock and writing its name into it
+// left one that is nobody's; one that lives writes it at once.
+bool isNobodys(const QLockFile& lock)
+{
+    qint64 process = 0;
+    QString host;
+    QString program;
+    if (lock.getLockInfo(&process, &host, &program))
+        return false;
+    QThread::msleep(200);
+    return !lock.getLockInfo(&process, &host, &program);
+}
+
 // One writer. A lock left by a program that died is taken over, never one that is merely old.
 Result<std::unique_ptr<QLockFile>> lockFolder(const QString& folder)
 {
@@ -31,6 +47,11 @@ Result<std::unique_ptr<QLockFile>> lockFolder(const QString& folder)
     lock->setStaleLockTime(0);
     if (lock->tryLock(0))
         return lock;
+    if (lock->error() == QLockFile::LockFailedError && isNobodys(*lock)) {
+        lock->removeStaleLockFile();
+        if (lock->tryLock(0))
+            return lock;
+    }
     if (lock->error() == QLockFile::LockFailedError)
         return Error{ErrorCode::InUse, folder, {}};
     return Error{ErrorCode::CannotWrite, folder, QStringLiteral("the folder is read-only")};
@@ -135,12 +156,14 @@ BookStore::Opened BookStore::openForWriting(const QString& folder, const QString
     if (!version)
         return version.error();
     if (*version < currentSchemaVersion()) {
+        (void)open->earlier.keep(*open->database, QDateTime::currentDateTime());
         const auto migrated =
             open->database->inTransaction([&] { return migrate(*open->database, *version); });
         if (!migrated)
             return migrated.error();
     }
     open->originals.removeHalfWritten();
+    open->earlier.removeHalfWritten();
     auto store = loaded(std::move(open), file);
     // What cannot be finished now (a full disk) is tried again the next time.
     if (store)
@@ -224,6 +247,27 @@ Result<VerifyReport> BookStore::verify(const std::function<bool(int, int)>& prog
     return verifyBook(*m_open->database, m_open->book, m_open->originals, progress);
 }
 
+QList<EarlierState> BookStore::earlierStates() const
+{
+    return m_open->earlier.all();
+}
+
+Result<Book> BookStore::earlierState(const QString& name) const
+{
+    return m_open->earlier.read(name);
+}
+
+void BookStore::keepEarlierState()
+{
+    const QDateTime now = QDateTime::currentDateTime();
+    const bool bare = book().children.isEmpty() && book().experiences.isEmpty();
+    if (bare || m_open->earlierKeptOn == now.date())
+        return;
+    m_open->earlierKeptOn = now.date();
+    if (!m_open->earlier.hasOneOf(now, now.addSecs(-kSittingSecs)))
+        (void)m_open->earlier.keep(*m_open->database, now);
+}
+
 Result<> BookStore::copyDatabaseTo(const QString& file)
 {
     return m_open->database->run(QStringLiteral("VACUUM INTO ?"), {file});
@@ -256,6 +300,7 @@ Result<> BookStore::write(const Edit& edit, EditSide side)
 {
     if (isReadOnly())
         return Error{ErrorCode::CannotWrite, folder(), QStringLiteral("it was opened for reading")};
+    keepEarlierState();
     return m_open->database->inTransaction(
         [&] { return writeEdit(*m_open->database, edit, side); });
 }

@@ -5,6 +5,8 @@
 #include "core/edit/edit.h"
 #include "core/store/originals.h"
 
+#include <QDateTime>
+#include <QList>
 #include <QString>
 #include <QStringList>
 
@@ -23,6 +25,15 @@ struct VerifyReport {
     QStringList problems; // sentences: a damaged database, a picture missing or changed
     QStringList orphans; // files in pictures/ that no row mentions (undone work); no problem
     [[nodiscard]] bool ok() const { return problems.isEmpty(); }
+};
+
+// The book as it was before the first change of an earlier day.
+struct EarlierState {
+    QString name; // "2026-11-29T08-15-00"
+    QDateTime at; // local time
+    int children = 0;
+    int quotes = 0;
+    int panels = 0;
 };
 
 // An open book. One writer at a time, held by a lock file; anybody else may read. Every edit is
@@ -53,13 +64,21 @@ public:
 
     // Performs an edit so that nothing of what it takes out is left in the book's files: not in
     // steps that can be undone (all are forgotten), not in free room of the database, not as an
-    // original that no picture mentions any more. What was begun is finished when the book is
-    // opened for writing again. Other copies (backups, packs, prints) are out of its reach.
+    // original that no picture mentions any more, not in an earlier state (all are forgotten). What
+    // was begun is finished when the book is opened for writing again. Other copies (backups,
+    // packs, prints) are out of its reach.
     Result<> eraseForever(const Edit& edit);
 
     // Checks the database and the SHA-256 of every picture. `progress` gets (done, of) and stops
     // the check by answering false (Cancelled).
     Result<VerifyReport> verify(const std::function<bool(int, int)>& progress = {});
+
+    // States kept by themselves: before the first edit of a day, before the first edit after
+    // opening where the newest is an hour old, and before the book is brought up
+    // to a new version. Thinned out with age and bounded in size; newest first. One that cannot be
+    // kept (a full disk) hinders no edit.
+    [[nodiscard]] QList<EarlierState> earlierStates() const;
+    Result<Book> earlierState(const QString& name) const; // NotFound, Damaged
 
     // The database as it is now in a file of its own, which must not be there; nothing that was
     // deleted is in it. CannotWrite.
@@ -83,6 +102,7 @@ private:
     static Opened loaded(std::unique_ptr<Open> open, const QString& file);
     Result<> write(const Edit& edit, EditSide side);
     Result<> finishErasing(); // that was begun
+    void keepEarlierState(); // once a day
     std::unique_ptr<Open> m_open;
 };
 

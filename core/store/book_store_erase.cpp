@@ -1,7 +1,9 @@
 // Taking something out of a book for good, in steps that survive being cut off anywhere.
 #include "core/store/book_store.h"
 
+#include "core/base/commit_file.h"
 #include "core/store/book_store_open.h"
+#include "core/store/made_file_rows.h"
 
 #include <QFile>
 #include <QSaveFile>
@@ -37,10 +39,14 @@ Result<> BookStore::eraseForever(const Edit& edit)
         return Error{ErrorCode::CannotWrite, folder(), pending.errorString()};
     for (const QString& sha256 : originalsIn(edit))
         pending.write(sha256.toLatin1() + '\n');
-    if (!pending.commit())
+    if (!commitWhole(pending))
         return Error{ErrorCode::CannotWrite, folder(), pending.errorString()};
+    Database& database = *m_open->database;
+    auto done = database.inTransaction([&] { return forgetInFileNames(database, edit); });
     // While rows still mention them, the originals listed are safe.
-    if (auto done = history().perform(edit); !done) {
+    if (done)
+        done = history().perform(edit);
+    if (!done) {
         QFile::remove(folder() + kPending);
         return done;
     }
@@ -65,6 +71,8 @@ Result<> BookStore::finishErasing()
         if (auto removed = m_open->originals.remove(sha256); !removed)
             return removed;
     }
+    if (auto forgotten = m_open->earlier.forgetAll(); !forgotten)
+        return forgotten;
     if (auto vacuumed = m_open->database->run(QStringLiteral("VACUUM")); !vacuumed)
         return vacuumed;
     pending.close();

@@ -3,6 +3,7 @@
 
 #include "core/store/book_store.h"
 #include "core/store/database.h"
+#include "core/store/earlier_states.h"
 
 #include <QLockFile>
 
@@ -16,6 +17,7 @@ struct BookStore::Open {
         , lock(std::move(held))
         , database(std::move(opened))
         , originals(folder + QStringLiteral("/pictures"))
+        , earlier(folder)
     {
     }
 
@@ -23,6 +25,8 @@ struct BookStore::Open {
     std::unique_ptr<QLockFile> lock; // released after the database is closed; none = read-only
     std::unique_ptr<Database> database;
     Originals originals;
+    EarlierStates earlier;
+    QDate earlierKeptOn; // the last day that was seen to
     Book book;
     std::optional<History> history;
 };

@@ -1,6 +1,7 @@
 #include "core/store/edit_writer.h"
 
 #include "core/store/database.h"
+#include "core/store/parts.h"
 #include "core/store/rows.h"
 
 namespace wainscot {
@@ -32,26 +33,12 @@ Result<> removeList(Database& database, const char* table, const char* owner, co
         {id});
 }
 
-Result<> writeLists(Database& database, const PromptSet& set)
-{
-    if (auto removed = removeList(database, "prompts", "prompt_set_id", sqlId(set.id)); !removed)
-        return removed;
-    int place = 0;
-    for (const Prompt& prompt : set.prompts) {
-        auto added = database.run(
-            QStringLiteral("INSERT INTO prompts (prompt_set_id, place, prompt_key, asked) "
-                           "VALUES (?, ?, ?, ?)"),
-            {sqlId(set.id), place++, sqlText(prompt.key), sqlText(prompt.text)});
-        if (!added)
-            return added;
-    }
-    return Done{};
-}
-
 template <class T> Result<> writeLists(Database& database, const T& value)
 {
     Result<> written = Done{};
-    withIdList(value, [&](const ListForm& form, const auto& list) {
+    withIdLists(value, [&](const ListForm& form, const auto& list) {
+        if (!written)
+            return;
         written = removeList(database, form.table, form.owner, sqlId(value.id));
         const QString insert = QStringLiteral("INSERT INTO %1 (%2, place, %3) VALUES (?, ?, ?)")
                                    .arg(QLatin1String(form.table),
@@ -95,7 +82,9 @@ struct WriteChange {
             return written;
         if (auto used = useNumber<T>(database, change.id); !used)
             return used;
-        return writeLists(database, *value);
+        if (auto lists = writeLists(database, *value); !lists)
+            return lists;
+        return writeParts(database, *value);
     }
 };
 

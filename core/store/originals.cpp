@@ -1,5 +1,7 @@
 #include "core/store/originals.h"
 
+#include "core/store/disk.h"
+
 #include <QCryptographicHash>
 #include <QDir>
 #include <QDirIterator>
@@ -8,7 +10,6 @@
 #include <QRegularExpression>
 #include <QUuid>
 
-#include <fcntl.h>
 #include <unistd.h>
 
 namespace wainscot {
@@ -26,17 +27,6 @@ Error cannotRead(const QFile& file)
 Error cannotWrite(const QFile& file)
 {
     return Error{ErrorCode::CannotWrite, QFileInfo(file).absolutePath(), file.errorString()};
-}
-
-// A new name is only safe once its folder is on the disk too.
-bool syncFolder(const QString& folder)
-{
-    const int descriptor = ::open(QFile::encodeName(folder).constData(), O_RDONLY | O_DIRECTORY);
-    if (descriptor < 0)
-        return false;
-    const bool synced = ::fsync(descriptor) == 0;
-    ::close(descriptor);
-    return synced;
 }
 
 // Reads a file to its end; copies it when there is something to copy it to.
@@ -84,6 +74,10 @@ Originals::Originals(QString folder)
 
 QString Originals::pathOf(const QString& sha256) const
 {
+    // A book that is damaged or meant badly could name any file of the computer.
+    static const QRegularExpression name(QStringLiteral("\\A[0-9A-Za-z_-]{2,}\\z"));
+    if (!name.match(sha256).hasMatch())
+        return m_folder + QStringLiteral("/no/picture");
     return m_folder + QLatin1Char('/') + sha256.left(2) + QLatin1Char('/') + sha256;
 }
 
@@ -121,13 +115,10 @@ Result<QString> Originals::keep(const QString& filePath) const
         QFile::remove(half);
         return copied.error();
     }
-    // POSIX rename replaces at once, so nobody ever sees half a picture under its name.
-    if (::rename(QFile::encodeName(half).constData(), QFile::encodeName(path).constData()) != 0) {
+    if (!renameSafely(half, path)) {
         QFile::remove(half);
         return Error{ErrorCode::CannotWrite, path, {}};
     }
-    if (!syncFolder(shelf))
-        return Error{ErrorCode::CannotWrite, shelf, {}};
     return sha256;
 }
 

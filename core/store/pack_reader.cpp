@@ -2,6 +2,8 @@
 #include "core/store/pack.h"
 
 #include "core/store/book_store.h"
+#include "core/store/folder_beside.h"
+#include "core/store/lock.h"
 #include "core/store/pack_list.h"
 #include "core/store/zip_file.h"
 
@@ -10,10 +12,10 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QStorageInfo>
-#include <QTemporaryDir>
 
 #include <map>
 #include <optional>
+#include <unistd.h>
 
 namespace wainscot {
 
@@ -21,35 +23,40 @@ namespace {
 
 class Unpacker {
 public:
-    Unpacker(const QString& file, const QString& folder, const PackProgress& progress)
+    Unpacker(const QString& file,
+        const QString& folder,
+        const PackProgress& progress,
+        const QString& phrase)
         : m_file(file)
-        , m_folder(QDir(folder).absolutePath())
         , m_progress(progress)
-        , m_beside(m_folder + QStringLiteral(".unpacking-XXXXXX"))
+        , m_phrase(phrase)
+        , m_beside(folder, QStringLiteral("unpacking"))
     {
     }
 
     Result<PackReport> unpack()
     {
-        const bool free = !QFileInfo::exists(m_folder)
-            || (QFileInfo(m_folder).isDir() && QDir(m_folder).isEmpty());
-        if (!free)
-            return Error{ErrorCode::WrongUse, m_folder, QStringLiteral("it is not empty")};
+        if (auto free = m_beside.isFree(); !free)
+            return free.error();
         QFile from(m_file);
         if (!from.exists())
             return Error{ErrorCode::NotFound, m_file, {}};
         if (!from.open(QIODevice::ReadOnly))
             return Error{ErrorCode::CannotRead, m_file, from.errorString()};
-        if (!m_beside.isValid())
-            return Error{ErrorCode::CannotWrite, QFileInfo(m_folder).absolutePath(), {}};
-        ZipReader zip(from);
+        QFile unlocked(m_beside.filePath(QStringLiteral("unlocked.zip")));
+        if (isLocked(from)) {
+            if (auto opened = unlockInto(unlocked, from); !opened)
+                return named(opened.error());
+        }
+        ZipReader zip(unlocked.isOpen() ? unlocked : from);
         for (auto step : {&Unpacker::readList, &Unpacker::readParts}) {
             if (auto done = (this->*step)(zip); !done)
                 return named(done.error());
         }
+        unlocked.remove();
         if (auto whole = checkBook(); !whole)
             return whole.error();
-        if (auto moved = moveIntoPlace(); !moved)
+        if (auto moved = m_beside.moveIntoPlace(); !moved)
             return moved.error();
         return PackReport{m_list->pictures(), m_list->bytes()};
     }
@@ -58,6 +65,23 @@ private:
     [[nodiscard]] Error damaged(const QString& why) const
     {
         return Error{ErrorCode::Damaged, m_file, why};
+    }
+
+    // As a whole, before anything is made of it.
+    Result<> unlockInto(QFile& unlocked, QFile& from)
+    {
+        if (m_phrase.isEmpty())
+            return Error{
+                ErrorCode::Refused, m_file, QStringLiteral("it is locked with a passphrase")};
+        if (!unlocked.open(QIODevice::ReadWrite | QIODevice::NewOnly))
+            return Error{ErrorCode::CannotWrite, m_beside.place(), unlocked.errorString()};
+        const auto goesOn = [this, of = from.size()](
+                                qint64 done) { return !m_progress || m_progress(done, of); };
+        if (auto opened = unlock(from, m_phrase, unlocked, goesOn); !opened)
+            return opened;
+        if (!unlocked.seek(0)) // writes what waits
+            return Error{ErrorCode::CannotWrite, m_beside.place(), unlocked.errorString()};
+        return Done{};
     }
 
     Result<> readList(ZipReader& zip)
@@ -87,7 +111,7 @@ private:
 
     Result<> checkRoom() const
     {
-        const QStorageInfo disk(QFileInfo(m_folder).absolutePath());
+        const QStorageInfo disk(QFileInfo(m_beside.place()).absolutePath());
         constexpr double kMegabyte = 1024.0 * 1024;
         if (disk.isValid() && disk.bytesAvailable() < m_list->bytes())
             return Error{ErrorCode::Refused,
@@ -125,7 +149,7 @@ private:
         QFile to(path);
         if (!QDir().mkpath(QFileInfo(path).absolutePath())
             || !to.open(QIODevice::WriteOnly | QIODevice::NewOnly))
-            return Error{ErrorCode::CannotWrite, m_folder, to.errorString()};
+            return Error{ErrorCode::CannotWrite, m_beside.place(), to.errorString()};
         QCryptographicHash hash(QCryptographicHash::Sha256);
         qint64 sum = 0;
         const auto read = zip.read([&](const char* bytes, qint64 count) -> Result<> {
@@ -134,7 +158,7 @@ private:
                 return damaged(QStringLiteral("%1 is larger than its list says").arg(part.name));
             hash.addData(QByteArrayView(bytes, count));
             if (to.write(bytes, count) != count)
-                return Error{ErrorCode::CannotWrite, m_folder, to.errorString()};
+                return Error{ErrorCode::CannotWrite, m_beside.place(), to.errorString()};
             m_done += count;
             if (m_progress && !m_progress(m_done, m_list->bytes()))
                 return Error{ErrorCode::Cancelled, m_file, {}};
@@ -144,35 +168,24 @@ private:
             return read;
         if (sum != part.bytes || hash.result().toHex() != part.sha256.toLatin1())
             return damaged(QStringLiteral("%1 is not what was packed").arg(part.name));
-        if (!to.flush())
-            return Error{ErrorCode::CannotWrite, m_folder, to.errorString()};
+        if (!to.flush() || ::fsync(to.handle()) != 0)
+            return Error{ErrorCode::CannotWrite, m_beside.place(), to.errorString()};
         to.close();
         if (part.isPicture())
             to.setPermissions(QFile::ReadOwner | QFile::ReadGroup | QFile::ReadOther);
         return Done{};
     }
 
-    // What was packed opens as a book before it is called one.
+    // What was packed opens as a book before it is called one; that brings a book packed by an
+    // earlier version up to date.
     Result<> checkBook() const
     {
-        const auto store = BookStore::open(m_beside.path(), Access::ReadOnly);
+        const auto store = BookStore::open(m_beside.path());
         if (store)
             return Done{};
         Error error = store.error();
         error.subject = m_file;
         return error;
-    }
-
-    Result<> moveIntoPlace()
-    {
-        QFile::setPermissions(m_beside.path(),
-            QFile::ReadOwner | QFile::WriteOwner
-                | QFile::ExeOwner); // the class's words are private
-        QDir().rmdir(m_folder);
-        if (!QDir().rename(m_beside.path(), m_folder))
-            return Error{ErrorCode::CannotWrite, m_folder, {}};
-        m_beside.setAutoRemove(false);
-        return Done{};
     }
 
     [[nodiscard]] Error named(Error error) const
@@ -183,9 +196,9 @@ private:
     }
 
     QString m_file;
-    QString m_folder;
     const PackProgress& m_progress;
-    QTemporaryDir m_beside; // removed again unless all went well
+    const QString& m_phrase;
+    FolderBeside m_beside;
     std::optional<PackList> m_list;
     std::map<QString, const PackedPart*> m_missing;
     qint64 m_done = 0;
@@ -193,10 +206,16 @@ private:
 
 } // namespace
 
-Result<PackReport> unpackBook(
-    const QString& file, const QString& folder, const PackProgress& progress)
+bool isLockedPack(const QString& file)
 {
-    return Unpacker(file, folder, progress).unpack();
+    QFile from(file);
+    return from.open(QIODevice::ReadOnly) && isLocked(from);
+}
+
+Result<PackReport> unpackBook(
+    const QString& file, const QString& folder, const PackProgress& progress, const QString& phrase)
+{
+    return Unpacker(file, folder, progress, phrase).unpack();
 }
 
 } // namespace wainscot

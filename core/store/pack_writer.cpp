@@ -1,7 +1,9 @@
 // A book into one file.
 #include "core/store/pack.h"
 
+#include "core/base/commit_file.h"
 #include "core/store/book_store.h"
+#include "core/store/lock.h"
 #include "core/store/pack_list.h"
 #include "core/store/zip_file.h"
 
@@ -20,10 +22,11 @@ constexpr qint64 kChunk = 1024 * 1024;
 
 class Packer {
 public:
-    Packer(BookStore& store, QString file, const PackProgress& progress)
+    Packer(BookStore& store, QString file, const PackProgress& progress, const PackLock& lock)
         : m_store(store)
         , m_file(std::move(file))
         , m_progress(progress)
+        , m_lock(lock)
     {
     }
 
@@ -36,9 +39,9 @@ public:
         QSaveFile to(m_file);
         if (!to.open(QIODevice::WriteOnly))
             return Error{ErrorCode::CannotWrite, m_file, to.errorString()};
-        if (auto written = write(to); !written)
+        if (auto written = m_lock.phrase.isEmpty() ? write(to) : writeLocked(to); !written)
             return named(written.error());
-        if (!to.commit())
+        if (!commitWhole(to))
             return Error{ErrorCode::CannotWrite, m_file, to.errorString()};
         return PackReport{m_list.pictures(), m_list.bytes()};
     }
@@ -74,6 +77,15 @@ private:
                 {packedPictureName(picture.sha256), original.size(), picture.sha256});
         }
         return Done{};
+    }
+
+    Result<> writeLocked(QIODevice& to)
+    {
+        LockingDevice locking(to);
+        if (auto begun = locking.begin(m_lock); !begun)
+            return begun;
+        auto written = write(locking);
+        return written ? locking.finish() : written;
     }
 
     Result<> write(QIODevice& to)
@@ -132,6 +144,7 @@ private:
     BookStore& m_store;
     QString m_file;
     const PackProgress& m_progress;
+    const PackLock& m_lock;
     QTemporaryDir m_folder;
     PackList m_list;
     qint64 m_done = 0;
@@ -139,9 +152,10 @@ private:
 
 } // namespace
 
-Result<PackReport> packBook(BookStore& store, const QString& file, const PackProgress& progress)
+Result<PackReport> packBook(
+    BookStore& store, const QString& file, const PackProgress& progress, const PackLock& lock)
 {
-    return Packer(store, file, progress).pack();
+    return Packer(store, file, progress, lock).pack();
 }
 
 } // namespace wainscot

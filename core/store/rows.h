@@ -69,59 +69,84 @@ template <class Kind> [[nodiscard]] QVariant sqlId(Id<Kind> id)
 // For each kind: its table, the values of its columns, and the way back. The pointer only says
 // which kind is meant.
 TableForm formOf(const Child* kind);
+TableForm formOf(const PermissionRecord* kind);
 TableForm formOf(const PromptSet* kind);
 TableForm formOf(const Experience* kind);
 TableForm formOf(const Quote* kind);
+TableForm formOf(const NoAnswer* kind);
 TableForm formOf(const Observation* kind);
 TableForm formOf(const Picture* kind);
 TableForm formOf(const Group* kind);
+TableForm formOf(const KeptPair* kind);
 TableForm formOf(const Meeting* kind);
+TableForm formOf(const Reflection* kind);
+TableForm formOf(const Goal* kind);
 TableForm formOf(const Display* kind);
 TableForm formOf(const Panel* kind);
 TableForm formOf(const Piece* kind);
+TableForm formOf(const Wall* kind);
 TableForm formOf(const Translation* kind);
 TableForm formOf(const PanelTemplate* kind);
 
 QVariantList valuesOf(const Child& child);
+QVariantList valuesOf(const PermissionRecord& record);
 QVariantList valuesOf(const PromptSet& set);
 QVariantList valuesOf(const Experience& experience);
 QVariantList valuesOf(const Quote& quote);
+QVariantList valuesOf(const NoAnswer& missing);
 QVariantList valuesOf(const Observation& observation);
 QVariantList valuesOf(const Picture& picture);
 QVariantList valuesOf(const Group& group);
+QVariantList valuesOf(const KeptPair& pair);
 QVariantList valuesOf(const Meeting& meeting);
+QVariantList valuesOf(const Reflection& reflection);
+QVariantList valuesOf(const Goal& goal);
 QVariantList valuesOf(const Display& display);
 QVariantList valuesOf(const Panel& panel);
 QVariantList valuesOf(const Piece& piece);
+QVariantList valuesOf(const Wall& wall);
 QVariantList valuesOf(const Translation& translation);
 QVariantList valuesOf(const PanelTemplate& made);
 
 void readRow(RowReader& row, Child& child);
+void readRow(RowReader& row, PermissionRecord& record);
 void readRow(RowReader& row, PromptSet& set);
 void readRow(RowReader& row, Experience& experience);
 void readRow(RowReader& row, Quote& quote);
+void readRow(RowReader& row, NoAnswer& missing);
 void readRow(RowReader& row, Observation& observation);
 void readRow(RowReader& row, Picture& picture);
 void readRow(RowReader& row, Group& group);
+void readRow(RowReader& row, KeptPair& pair);
 void readRow(RowReader& row, Meeting& meeting);
+void readRow(RowReader& row, Reflection& reflection);
+void readRow(RowReader& row, Goal& goal);
 void readRow(RowReader& row, Display& display);
 void readRow(RowReader& row, Panel& panel);
 void readRow(RowReader& row, Piece& piece);
+void readRow(RowReader& row, Wall& wall);
 void readRow(RowReader& row, Translation& translation);
 void readRow(RowReader& row, PanelTemplate& made);
 
-// Calls visit(form, list) for the list of ids inside a value, if its kind has one.
-template <class T, class Visit> void withIdList(T& value, Visit visit)
+// Calls visit(form, list) for each list of ids inside a value, as far as its kind has any.
+template <class T, class Visit> void withIdLists(T& value, Visit visit)
 {
     using Kind = std::remove_const_t<T>;
     if constexpr (std::is_same_v<Kind, Observation>)
         visit(ListForm{"observation_children", "observation_id", "child_id"}, value.children);
     else if constexpr (std::is_same_v<Kind, Picture>)
         visit(ListForm{"picture_children", "picture_id", "child_id"}, value.people.children);
+    else if constexpr (std::is_same_v<Kind, Quote>)
+        visit(ListForm{"quote_goals", "quote_id", "goal_id"}, value.goals);
+    else if constexpr (std::is_same_v<Kind, Panel>)
+        visit(ListForm{"panel_goals", "panel_id", "goal_id"}, value.goals);
     else if constexpr (std::is_same_v<Kind, Group>)
         visit(ListForm{"group_quotes", "group_id", "quote_id"}, value.quotes);
-    else if constexpr (std::is_same_v<Kind, Meeting>)
+    else if constexpr (std::is_same_v<Kind, Meeting>) {
         visit(ListForm{"meeting_groups", "meeting_id", "group_id"}, value.groups);
+        visit(ListForm{"meeting_quotes", "meeting_id", "quote_id"}, value.readOut);
+        visit(ListForm{"meeting_carried_groups", "meeting_id", "group_id"}, value.carriedOver);
+    }
 }
 
 } // namespace wainscot

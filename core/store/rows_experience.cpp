@@ -4,8 +4,6 @@ namespace wainscot {
 
 namespace {
 
-const QLatin1String kExact("exact");
-const QLatin1String kWorkedUp("worked_up");
 // Wall clock of the place, without an offset.
 const QLatin1String kLocalTime("yyyy-MM-ddTHH:mm:ss.zzz");
 
@@ -14,22 +12,13 @@ QVariant nothing()
     return QVariant(QMetaType::fromType<QString>());
 }
 
-std::optional<Dictation> dictationFromName(const QString& name)
-{
-    if (name == kExact)
-        return Dictation::Exact;
-    if (name == kWorkedUp)
-        return Dictation::WorkedUp;
-    return std::nullopt;
-}
-
 } // namespace
 
 TableForm formOf(const Experience* /*kind*/)
 {
     return {"experiences",
         "id, title, happened_on, place, materials, sense, goals, context, interpretation, "
-        "next_steps, credits, language, prompt_set_id, invitation"};
+        "next_steps, credits, language, prompt_set_id, invitation, follows_id"};
 }
 
 QVariantList valuesOf(const Experience& experience)
@@ -47,7 +36,8 @@ QVariantList valuesOf(const Experience& experience)
         sqlText(experience.credits),
         sqlText(experience.language),
         sqlId(experience.promptSet),
-        sqlText(experience.invitation)};
+        sqlText(experience.invitation),
+        sqlId(experience.follows)};
 }
 
 void readRow(RowReader& row, Experience& experience)
@@ -66,52 +56,12 @@ void readRow(RowReader& row, Experience& experience)
     experience.language = row.text();
     experience.promptSet = row.id<PromptSetId>();
     experience.invitation = row.text();
-}
-
-TableForm formOf(const Quote* /*kind*/)
-{
-    return {"quotes",
-        "id, experience_id, child_id, prompt_key, meeting_id, words, language, telling, "
-        "dictation, is_read_back, scribe, said_on, stars"};
-}
-
-QVariantList valuesOf(const Quote& quote)
-{
-    return {sqlId(quote.id),
-        sqlId(quote.experience),
-        sqlId(quote.child),
-        sqlText(quote.prompt),
-        sqlId(quote.meeting),
-        sqlText(quote.words),
-        sqlText(quote.language),
-        nameOf(quote.telling),
-        quote.dictation == Dictation::Exact ? kExact : kWorkedUp,
-        int(quote.readBack),
-        sqlText(quote.scribe),
-        sqlDate(quote.on),
-        quote.stars};
-}
-
-void readRow(RowReader& row, Quote& quote)
-{
-    quote.id = row.id<QuoteId>();
-    quote.experience = row.id<ExperienceId>();
-    quote.child = row.id<ChildId>();
-    quote.prompt = row.text();
-    quote.meeting = row.id<MeetingId>();
-    quote.words = row.text();
-    quote.language = row.text();
-    quote.telling = row.known(tellingFromName(row.text()));
-    quote.dictation = row.known(dictationFromName(row.text()));
-    quote.readBack = row.yes();
-    quote.scribe = row.text();
-    quote.on = row.date();
-    quote.stars = row.number();
+    experience.follows = row.id<ExperienceId>();
 }
 
 TableForm formOf(const Observation* /*kind*/)
 {
-    return {"observations", "id, experience_id, words, seen_at"};
+    return {"observations", "id, experience_id, words, seen_at, picture_id"};
 }
 
 QVariantList valuesOf(const Observation& observation)
@@ -121,7 +71,11 @@ QVariantList valuesOf(const Observation& observation)
         const QDateTime& time = *observation.at;
         at = time.toOffsetFromUtc(time.offsetFromUtc()).toString(Qt::ISODateWithMs);
     }
-    return {sqlId(observation.id), sqlId(observation.experience), sqlText(observation.words), at};
+    return {sqlId(observation.id),
+        sqlId(observation.experience),
+        sqlText(observation.words),
+        at,
+        sqlId(observation.picture)};
 }
 
 void readRow(RowReader& row, Observation& observation)
@@ -133,6 +87,7 @@ void readRow(RowReader& row, Observation& observation)
         observation.at = QDateTime::fromString(at, Qt::ISODateWithMs);
         row.mustHold(observation.at->isValid());
     }
+    observation.picture = row.id<PictureId>();
 }
 
 TableForm formOf(const Picture* /*kind*/)
@@ -141,7 +96,8 @@ TableForm formOf(const Picture* /*kind*/)
         "id, experience_id, kind, sha256, format, file_name, width_px, height_px, orientation, "
         "captured_local, captured_offset_minutes, caption, is_looked_at, taken_by, stay_x, "
         "stay_y, stay_width, stay_height, stars, treatment, look_hash, look_sharpness, "
-        "look_lightness, look_dark_permille, look_bright_permille"};
+        "look_lightness, look_dark_permille, look_bright_permille, display_id, hung_on, "
+        "panels_are_legible"};
 }
 
 QVariantList valuesOf(const Picture& picture)
@@ -167,9 +123,12 @@ QVariantList valuesOf(const Picture& picture)
         values << nothing() << nothing() << nothing() << nothing();
     values << picture.stars << sqlText(textOf(picture.treatment));
     if (const auto& look = picture.look)
-        return values << QString::number(look->hash, 16) << look->sharpness << look->lightness
-                      << look->dark << look->bright;
-    return values << nothing() << nothing() << nothing() << nothing() << nothing();
+        values << QString::number(look->hash, 16) << look->sharpness << look->lightness
+               << look->dark << look->bright;
+    else
+        values << nothing() << nothing() << nothing() << nothing() << nothing();
+    return values << sqlId(picture.display) << sqlDate(picture.hungOn)
+                  << int(picture.panelsLegible);
 }
 
 namespace {
@@ -221,42 +180,9 @@ void readRow(RowReader& row, Picture& picture)
     picture.stars = row.number();
     picture.treatment = row.known(treatmentFromText(row.text()));
     readLook(row, picture);
-}
-
-TableForm formOf(const Group* /*kind*/)
-{
-    return {"response_groups", "id, experience_id, label"};
-}
-
-QVariantList valuesOf(const Group& group)
-{
-    return {sqlId(group.id), sqlId(group.experience), sqlText(group.label)};
-}
-
-void readRow(RowReader& row, Group& group)
-{
-    group.id = row.id<GroupId>();
-    group.experience = row.id<ExperienceId>();
-    group.label = row.text();
-}
-
-TableForm formOf(const Meeting* /*kind*/)
-{
-    return {"meetings", "id, experience_id, met_on, notes"};
-}
-
-QVariantList valuesOf(const Meeting& meeting)
-{
-    return {
-        sqlId(meeting.id), sqlId(meeting.experience), sqlDate(meeting.on), sqlText(meeting.notes)};
-}
-
-void readRow(RowReader& row, Meeting& meeting)
-{
-    meeting.id = row.id<MeetingId>();
-    meeting.experience = row.id<ExperienceId>();
-    meeting.on = row.date().value_or(QDate());
-    meeting.notes = row.text();
+    picture.display = row.id<DisplayId>();
+    picture.hungOn = row.date();
+    picture.panelsLegible = row.yes();
 }
 
 } // namespace wainscot

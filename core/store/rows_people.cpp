@@ -41,7 +41,7 @@ RectMm RowReader::rectMm()
 
 TableForm formOf(const Child* /*kind*/)
 {
-    return {"children", "id, name, shown_as, born, permissions"};
+    return {"children", "id, name, shown_as, born, permissions, languages"};
 }
 
 QVariantList valuesOf(const Child& child)
@@ -50,7 +50,8 @@ QVariantList valuesOf(const Child& child)
         sqlText(child.name),
         sqlText(child.shownAs),
         child.born ? QVariant(textOf(*child.born)) : QVariant(QMetaType::fromType<QString>()),
-        child.permissions.bits()};
+        child.permissions.bits(),
+        sqlText(child.languages)};
 }
 
 void readRow(RowReader& row, Child& child)
@@ -61,16 +62,49 @@ void readRow(RowReader& row, Child& child)
     if (const QString born = row.text(); !born.isEmpty())
         child.born = row.known(birthDateFromText(born));
     child.permissions = Permissions::fromBits(row.next().toUInt());
+    child.languages = row.text();
+}
+
+TableForm formOf(const PermissionRecord* /*kind*/)
+{
+    return {"permission_records",
+        "id, child_id, audience, photo, first_name, words, work, photo_with_name, said_on, "
+        "said_by, note"};
+}
+
+QVariantList valuesOf(const PermissionRecord& record)
+{
+    QVariantList values{sqlId(record.id), sqlId(record.child), nameOf(record.audience)};
+    for (const Permission permission : kPermissions)
+        values << nameOf(record.answer(permission));
+    return values << sqlDate(record.on) << sqlText(record.by) << sqlText(record.note);
+}
+
+void readRow(RowReader& row, PermissionRecord& record)
+{
+    record.id = row.id<PermissionRecordId>();
+    record.child = row.id<ChildId>();
+    record.audience = row.known(audienceFromName(row.text()));
+    for (FamilyAnswer& answer : record.answers)
+        answer = row.known(familyAnswerFromName(row.text()));
+    record.on = row.date();
+    record.by = row.text();
+    record.note = row.text();
 }
 
 TableForm formOf(const PromptSet* /*kind*/)
 {
-    return {"prompt_sets", "id, name, language"};
+    return {"prompt_sets", "id, name, language, asked, sense, ages"};
 }
 
 QVariantList valuesOf(const PromptSet& set)
 {
-    return {sqlId(set.id), sqlText(set.name), sqlText(set.language)};
+    return {sqlId(set.id),
+        sqlText(set.name),
+        sqlText(set.language),
+        nameOf(set.asked),
+        sqlText(set.sense),
+        sqlText(set.ages)};
 }
 
 void readRow(RowReader& row, PromptSet& set)
@@ -78,6 +112,9 @@ void readRow(RowReader& row, PromptSet& set)
     set.id = row.id<PromptSetId>();
     set.name = row.text();
     set.language = row.text();
+    set.asked = row.known(askedFromName(row.text()));
+    set.sense = row.text();
+    set.ages = row.text();
 }
 
 } // namespace wainscot

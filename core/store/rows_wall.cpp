@@ -44,12 +44,16 @@ void readRow(RowReader& row, Display& display)
 
 TableForm formOf(const Panel* /*kind*/)
 {
-    return {"panels", "id, display_id, number, is_locked"};
+    return {"panels", "id, display_id, number, is_locked, left_findings"};
 }
 
 QVariantList valuesOf(const Panel& panel)
 {
-    return {sqlId(panel.id), sqlId(panel.display), panel.number, int(panel.locked)};
+    return {sqlId(panel.id),
+        sqlId(panel.display),
+        panel.number,
+        int(panel.locked),
+        sqlText(textOf(panel.left))};
 }
 
 void readRow(RowReader& row, Panel& panel)
@@ -58,6 +62,7 @@ void readRow(RowReader& row, Panel& panel)
     panel.display = row.id<DisplayId>();
     panel.number = row.number();
     panel.locked = row.yes();
+    panel.left = row.known(leftFindingsFromText(row.text()));
 }
 
 TableForm formOf(const Piece* /*kind*/)
@@ -118,6 +123,25 @@ void readRow(RowReader& row, Piece& piece)
     piece.size = row.number();
     piece.together = row.number();
     piece.startsPanel = row.yes();
+}
+
+// What hangs on a wall points at panels softly: a place of a panel that is gone stays for undo.
+TableForm formOf(const Wall* /*kind*/)
+{
+    return {"walls", "id, form"};
+}
+
+QVariantList valuesOf(const Wall& wall)
+{
+    return {sqlId(wall.id), QString::fromUtf8(wallToJson(wall))};
+}
+
+void readRow(RowReader& row, Wall& wall)
+{
+    const auto id = row.id<WallId>();
+    const auto read = wallFromJson(row.text().toUtf8());
+    wall = row.known(read ? std::optional(*read) : std::nullopt);
+    wall.id = id;
 }
 
 // A template is kept as the text of its file, so there is one form of it to read and to check.

@@ -182,8 +182,119 @@ ALTER TABLE pictures ADD COLUMN look_dark_permille INTEGER;
 ALTER TABLE pictures ADD COLUMN look_bright_permille INTEGER;
 )";
 
+// Who said what about permissions; how words came about and why some are missing; questions in
+// several languages; meetings and looking back.
+const char* const kVersion7 = R"(
+ALTER TABLE children ADD COLUMN languages TEXT NOT NULL DEFAULT '';
+CREATE TABLE permission_records (
+  id BIGINT PRIMARY KEY,
+  child_id BIGINT NOT NULL REFERENCES children DEFERRABLE INITIALLY DEFERRED,
+  audience TEXT NOT NULL, photo TEXT NOT NULL, first_name TEXT NOT NULL, words TEXT NOT NULL,
+  work TEXT NOT NULL, photo_with_name TEXT NOT NULL, said_on TEXT, said_by TEXT NOT NULL,
+  note TEXT NOT NULL);
+ALTER TABLE prompt_sets ADD COLUMN asked TEXT NOT NULL DEFAULT 'children';
+ALTER TABLE prompt_sets ADD COLUMN sense TEXT NOT NULL DEFAULT '';
+ALTER TABLE prompt_sets ADD COLUMN ages TEXT NOT NULL DEFAULT '';
+ALTER TABLE prompts ADD COLUMN sign TEXT NOT NULL DEFAULT '';
+ALTER TABLE prompts ADD COLUMN picture_id BIGINT REFERENCES pictures
+  DEFERRABLE INITIALLY DEFERRED;
+CREATE TABLE prompt_wordings (
+  prompt_set_id BIGINT NOT NULL REFERENCES prompt_sets ON DELETE CASCADE,
+  prompt_key TEXT NOT NULL, place INTEGER NOT NULL, language TEXT NOT NULL,
+  asked TEXT NOT NULL, PRIMARY KEY (prompt_set_id, prompt_key, place));
+ALTER TABLE experiences ADD COLUMN follows_id BIGINT REFERENCES experiences
+  DEFERRABLE INITIALLY DEFERRED;
+ALTER TABLE quotes ADD COLUMN first_words TEXT NOT NULL DEFAULT '';
+ALTER TABLE quotes ADD COLUMN sheet_picture_id BIGINT REFERENCES pictures
+  DEFERRABLE INITIALLY DEFERRED;
+ALTER TABLE quotes ADD COLUMN drawing_picture_id BIGINT REFERENCES pictures
+  DEFERRABLE INITIALLY DEFERRED;
+ALTER TABLE quotes ADD COLUMN replies_to_id BIGINT REFERENCES quotes
+  DEFERRABLE INITIALLY DEFERRED;
+CREATE TABLE no_answers (
+  id BIGINT PRIMARY KEY,
+  experience_id BIGINT NOT NULL REFERENCES experiences DEFERRABLE INITIALLY DEFERRED,
+  child_id BIGINT NOT NULL REFERENCES children DEFERRABLE INITIALLY DEFERRED,
+  prompt_key TEXT NOT NULL, why TEXT NOT NULL, note TEXT NOT NULL, asked_on TEXT,
+  noted_by TEXT NOT NULL);
+ALTER TABLE observations ADD COLUMN picture_id BIGINT REFERENCES pictures
+  DEFERRABLE INITIALLY DEFERRED;
+ALTER TABLE response_groups ADD COLUMN is_kept_by_hand SMALLINT NOT NULL DEFAULT 0
+  CHECK (is_kept_by_hand IN (0, 1));
+ALTER TABLE response_groups ADD COLUMN list_order INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE response_groups ADD COLUMN carried_to TEXT;
+ALTER TABLE meetings ADD COLUMN is_done SMALLINT NOT NULL DEFAULT 1 CHECK (is_done IN (0, 1));
+CREATE TABLE meeting_quotes (
+  meeting_id BIGINT NOT NULL REFERENCES meetings ON DELETE CASCADE, place INTEGER NOT NULL,
+  quote_id BIGINT NOT NULL REFERENCES quotes DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (meeting_id, place));
+CREATE TABLE meeting_carried_groups (
+  meeting_id BIGINT NOT NULL REFERENCES meetings ON DELETE CASCADE, place INTEGER NOT NULL,
+  group_id BIGINT NOT NULL REFERENCES response_groups DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (meeting_id, place));
+CREATE TABLE meeting_notes (
+  meeting_id BIGINT NOT NULL REFERENCES meetings ON DELETE CASCADE, place INTEGER NOT NULL,
+  kind TEXT NOT NULL, words TEXT NOT NULL,
+  group_id BIGINT REFERENCES response_groups DEFERRABLE INITIALLY DEFERRED,
+  child_id BIGINT REFERENCES children DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (meeting_id, place));
+CREATE TABLE reflections (
+  id BIGINT PRIMARY KEY,
+  experience_id BIGINT NOT NULL REFERENCES experiences DEFERRABLE INITIALLY DEFERRED,
+  prompt_key TEXT NOT NULL, question TEXT NOT NULL, answer TEXT NOT NULL,
+  answered_by TEXT NOT NULL, answered_on TEXT, list_order INTEGER NOT NULL);
+CREATE TABLE goals (
+  id BIGINT PRIMARY KEY, goal TEXT NOT NULL, source TEXT NOT NULL, list_order INTEGER NOT NULL);
+CREATE TABLE quote_goals (
+  quote_id BIGINT NOT NULL REFERENCES quotes ON DELETE CASCADE, place INTEGER NOT NULL,
+  goal_id BIGINT NOT NULL REFERENCES goals DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (quote_id, place));
+CREATE TABLE panel_goals (
+  panel_id BIGINT NOT NULL REFERENCES panels ON DELETE CASCADE, place INTEGER NOT NULL,
+  goal_id BIGINT NOT NULL REFERENCES goals DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (panel_id, place));
+CREATE INDEX no_answers_by_experience ON no_answers (experience_id);
+CREATE INDEX permission_records_by_child ON permission_records (child_id);
+CREATE INDEX quotes_by_replied_to ON quotes (replies_to_id);
+)";
+
+// Walls with what hangs on them; findings that were left as they are.
+const char* const kVersion8 = R"(
+CREATE TABLE walls (id BIGINT PRIMARY KEY, form TEXT NOT NULL);
+ALTER TABLE panels ADD COLUMN left_findings TEXT NOT NULL DEFAULT '';
+)";
+
+// Answers that are held together or apart by hand; how long the book is kept; files made of it,
+// what they hold told by numbers that may be gone; photos of displays as they really hung.
+const char* const kVersion9 = R"(
+CREATE TABLE kept_pairs (
+  id BIGINT PRIMARY KEY,
+  answer_id BIGINT NOT NULL REFERENCES quotes DEFERRABLE INITIALLY DEFERRED,
+  other_id BIGINT NOT NULL REFERENCES quotes DEFERRABLE INITIALLY DEFERRED,
+  is_apart SMALLINT NOT NULL CHECK (is_apart IN (0, 1)));
+CREATE INDEX kept_pairs_by_answer ON kept_pairs (answer_id);
+CREATE INDEX kept_pairs_by_other ON kept_pairs (other_id);
+ALTER TABLE book ADD COLUMN keep_until TEXT;
+CREATE TABLE made_files (
+  id BIGINT PRIMARY KEY, kind TEXT NOT NULL, file_name TEXT NOT NULL, made_on TEXT NOT NULL,
+  audience TEXT, holds TEXT NOT NULL);
+ALTER TABLE pictures ADD COLUMN display_id BIGINT REFERENCES displays
+  DEFERRABLE INITIALLY DEFERRED;
+ALTER TABLE pictures ADD COLUMN hung_on TEXT;
+ALTER TABLE pictures ADD COLUMN panels_are_legible SMALLINT NOT NULL DEFAULT 1
+  CHECK (panels_are_legible IN (0, 1));
+)";
+
 // Step n takes version n to n + 1.
-const char* const kSteps[] = {kVersion1, kVersion2, kVersion3, kVersion4, kVersion5, kVersion6};
+const char* const kSteps[] = {kVersion1,
+    kVersion2,
+    kVersion3,
+    kVersion4,
+    kVersion5,
+    kVersion6,
+    kVersion7,
+    kVersion8,
+    kVersion9};
 
 } // namespace
 
@@ -192,9 +303,9 @@ int currentSchemaVersion()
     return static_cast<int>(std::size(kSteps));
 }
 
-Result<> migrate(Database& database, int fromVersion)
+Result<> migrate(Database& database, int fromVersion, int toVersion)
 {
-    for (int step = fromVersion; step < currentSchemaVersion(); ++step) {
+    for (int step = fromVersion; step < toVersion; ++step) {
         const QStringList statements =
             QString::fromLatin1(kSteps[step]).split(QLatin1Char(';'), Qt::SkipEmptyParts);
         for (const QString& statement : statements) {
@@ -208,7 +319,7 @@ Result<> migrate(Database& database, int fromVersion)
             database.run(QStringLiteral("PRAGMA application_id = %1").arg(kApplicationId));
         !marked)
         return marked;
-    return database.run(QStringLiteral("PRAGMA user_version = %1").arg(currentSchemaVersion()));
+    return database.run(QStringLiteral("PRAGMA user_version = %1").arg(toVersion));
 }
 
 Result<int> schemaVersionOf(Database& database, const QString& path)

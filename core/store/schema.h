@@ -13,8 +13,8 @@ inline constexpr int kApplicationId = 0x574e5343;
 // The version this program writes (PRAGMA user_version).
 [[nodiscard]] int currentSchemaVersion();
 
-// Takes an empty or earlier database to the current version. REQUIRES: inside a transaction
-Result<> migrate(Database& database, int fromVersion);
+// Takes an empty or earlier database to a later version. REQUIRES: inside a transaction
+Result<> migrate(Database& database, int fromVersion, int toVersion = currentSchemaVersion());
 
 // Damaged for a file that is not a book, TooNew for one of a later version.
 Result<int> schemaVersionOf(Database& database, const QString& path);

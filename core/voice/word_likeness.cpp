@@ -1,9 +1,14 @@
 #include "core/voice/word_likeness.h"
 
-#include <QRegularExpression>
+#include "core/voice/compared_words.h"
+#include "core/voice/sound_key.h"
+#include "core/voice/term_cosine.h"
+#include "core/voice/word_vectors.h"
 
+#include <QHash>
+
+#include <array>
 #include <cmath>
-#include <map>
 #include <string>
 
 namespace wainscot {
@@ -11,92 +16,172 @@ namespace {
 
 constexpr std::size_t shortestRun = 3;
 constexpr std::size_t longestRun = 5;
+constexpr double leastOwn = 1e-12;
+constexpr Term mostLetters = 7000; // to the fifth power it still is a 64-bit number
 
-struct Share {
-    std::size_t answer;
-    double weight;
+// Numbers the letters that occur, so that a run of five is one number.
+class Alphabet {
+public:
+    Alphabet() { m_common.fill(0); }
+
+    Term numberOf(char32_t letter)
+    {
+        Term& number = letter < m_common.size() ? m_common[letter] : m_others[letter];
+        if (number == 0)
+            number = m_last < mostLetters ? ++m_last : mostLetters;
+        return number;
+    }
+
+private:
+    std::array<Term, 0x600> m_common{}; // Latin to Arabic's beginning
+    QHash<char32_t, Term> m_others;
+    Term m_last = 0;
 };
 
-// For every run of letters, the answers it occurs in, in order, with their weights.
-using Runs = std::map<std::u32string, std::vector<Share>>;
-
-void countRun(Runs& runs, std::size_t answer, const std::u32string& run)
-{
-    std::vector<Share>& shares = runs[run];
-    if (!shares.empty() && shares.back().answer == answer)
-        shares.back().weight += 1;
-    else
-        shares.push_back({answer, 1});
-}
-
 // A word shorter than a run counts once as a whole, and longer runs are not looked for.
-void countWord(Runs& runs, std::size_t answer, const QString& word)
+void addRuns(const std::vector<Term>& padded, std::vector<Term>& terms)
 {
-    const std::u32string padded = U' ' + word.toStdU32String() + U' ';
     for (std::size_t length = shortestRun; length <= longestRun; ++length) {
-        if (padded.size() <= length) {
-            countRun(runs, answer, padded);
-            return;
+        const std::size_t taken = std::min(length, padded.size());
+        for (std::size_t start = 0; start + taken <= padded.size(); ++start) {
+            Term run = 0;
+            for (std::size_t at = start; at < start + taken; ++at)
+                run = run * (mostLetters + 1) + padded[at];
+            terms.push_back(run);
         }
-        for (std::size_t start = 0; start + length <= padded.size(); ++start)
-            countRun(runs, answer, padded.substr(start, length));
+        if (padded.size() <= length)
+            return;
     }
 }
 
-// Turns counts into weights and answers the length of each answer's row.
-std::vector<double> weigh(Runs& runs, std::size_t answers)
+bool isEnglish(const QString& language)
 {
-    std::vector<double> lengths(answers, 0);
-    for (auto& [run, shares] : runs) {
-        const double rarity = std::log((1.0 + double(answers)) / (1.0 + double(shares.size()))) + 1;
-        for (Share& share : shares) {
-            share.weight = (std::log(share.weight) + 1) * rarity;
-            lengths[share.answer] += share.weight * share.weight;
-        }
+    return language.section(QLatin1Char('-'), 0, 0).toLower() == QLatin1String("en");
+}
+
+bool hasLatinLetter(const QString& words)
+{
+    for (const QChar unit : words) {
+        if (unit.isLetter() && unit.script() == QChar::Script_Latin)
+            return true;
     }
-    for (double& length : lengths)
-        length = std::sqrt(length);
-    return lengths;
+    return false;
+}
+
+std::vector<bool> answersWithLatinLetters(const std::vector<Answer>& answers)
+{
+    std::vector<bool> latin;
+    latin.reserve(answers.size());
+    for (const Answer& answer : answers)
+        latin.push_back(hasLatinLetter(answer.words));
+    return latin;
+}
+
+// Sums of length 1, or 0 where no word is known; the same afterwards.
+void takeOutWhatAllShare(std::vector<WordVector>& sums)
+{
+    WordVector mean{};
+    double known = 0;
+    for (const WordVector& sum : sums) {
+        known += dot(sum, sum) > 0 ? 1 : 0;
+        for (std::size_t at = 0; at < sum.size(); ++at)
+            mean[at] += sum[at];
+    }
+    for (WordVector& sum : sums) {
+        if (dot(sum, sum) <= 0)
+            continue;
+        for (std::size_t at = 0; at < sum.size(); ++at)
+            sum[at] -= mean[at] / known;
+        const bool hasOwn = dot(sum, sum) > leastOwn; // else what is left is rounding
+        sum = hasOwn ? ofLengthOne(sum) : WordVector{};
+    }
 }
 
 } // namespace
 
-LikenessTable::LikenessTable(std::size_t size)
-    : m_size(size)
-    , m_values(size * size, 0)
+LikenessTable letterLikeness(const std::vector<Answer>& answers)
 {
-}
-
-std::vector<QString> comparedWords(const QString& answer)
-{
-    static const QRegularExpression word(
-        QStringLiteral("[\\p{L}\\p{M}]+(?:['\u2019][\\p{L}\\p{M}]+)*"),
-        QRegularExpression::UseUnicodePropertiesOption);
-    const QString prepared = answer.normalized(QString::NormalizationForm_C).toLower();
-    std::vector<QString> words;
-    QRegularExpressionMatchIterator found = word.globalMatch(prepared);
-    while (found.hasNext())
-        words.push_back(found.next().captured());
-    return words;
-}
-
-LikenessTable likenessOf(const std::vector<QString>& answers)
-{
-    Runs runs;
+    Alphabet alphabet;
+    const Term blank = alphabet.numberOf(U' ');
+    std::vector<std::vector<Term>> terms(answers.size());
+    std::vector<Term> padded;
     for (std::size_t answer = 0; answer < answers.size(); ++answer) {
-        for (const QString& word : comparedWords(answers[answer]))
-            countWord(runs, answer, word);
-    }
-    const std::vector<double> lengths = weigh(runs, answers.size());
-    LikenessTable table(answers.size());
-    for (const auto& [run, shares] : runs) {
-        for (const Share& one : shares) {
-            const double part = one.weight / lengths[one.answer];
-            for (const Share& other : shares)
-                table.add(one.answer, other.answer, part * other.weight / lengths[other.answer]);
+        terms[answer].reserve(std::size_t(answers[answer].words.size()) * 4);
+        for (const ComparedWord& word : comparedWords(answers[answer].words)) {
+            padded.assign(1, blank);
+            for (const char32_t letter : word.text.toStdU32String())
+                padded.push_back(alphabet.numberOf(letter));
+            padded.push_back(blank);
+            addRuns(padded, terms[answer]);
         }
     }
-    return table;
+    return cosineOfTerms(terms);
+}
+
+LikenessTable soundLikeness(const std::vector<Answer>& answers)
+{
+    QHash<QString, Term> numbers;
+    std::vector<std::vector<Term>> terms(answers.size());
+    for (std::size_t answer = 0; answer < answers.size(); ++answer) {
+        for (const ComparedWord& word : comparedWords(answers[answer].words)) {
+            const QString key = isEveryday(word.text) ? QString() : soundKey(word.text);
+            if (key.isEmpty())
+                continue;
+            const auto known = numbers.constFind(key);
+            terms[answer].push_back(
+                known != numbers.cend() ? *known : *numbers.insert(key, Term(numbers.size())));
+        }
+    }
+    return cosineOfTerms(terms);
+}
+
+CompanyLikeness companyLikeness(const std::vector<Answer>& answers)
+{
+    const WordVectors& vectors = WordVectors::english();
+    const Stemmer stemmer(QStringLiteral("en"));
+    CompanyLikeness company{LikenessTable(answers.size()), {}};
+    std::vector<WordVector> sums;
+    for (const Answer& answer : answers) {
+        WordVector sum{};
+        int known = 0;
+        int all = 0;
+        for (const ComparedWord& word : comparedWords(answer.words)) {
+            if (isEveryday(word.text))
+                continue;
+            ++all;
+            if (isEnglish(answer.language) && vectors.addTo(sum, stemmer.stem(word.text)))
+                ++known;
+        }
+        company.known.push_back(all == 0 ? 0 : double(known) / all);
+        sums.push_back(ofLengthOne(sum));
+    }
+    takeOutWhatAllShare(sums);
+    for (std::size_t row = 0; row < sums.size(); ++row) {
+        for (std::size_t column = row; column < sums.size(); ++column)
+            company.likeness.set(row, column, std::max(0.0, dot(sums[row], sums[column])));
+    }
+    return company;
+}
+
+LikenessTable likenessOf(const std::vector<Answer>& answers)
+{
+    const LikenessTable letters = letterLikeness(answers);
+    const LikenessTable sounds = soundLikeness(answers);
+    const CompanyLikeness company = companyLikeness(answers);
+    const std::vector<bool> latin = answersWithLatinLetters(answers);
+    LikenessTable mixed(answers.size());
+    for (std::size_t row = 0; row < mixed.size(); ++row) {
+        for (std::size_t column = row; column < mixed.size(); ++column) {
+            const double sound = latin[row] && latin[column] ? 1 : 0;
+            const double weight = std::sqrt(company.known[row] * company.known[column]);
+            mixed.set(row,
+                column,
+                (letters.at(row, column) + sound * sounds.at(row, column)
+                    + weight * company.likeness.at(row, column))
+                    / (1 + sound + weight));
+        }
+    }
+    return mixed;
 }
 
 } // namespace wainscot

@@ -1,5 +1,6 @@
 #include "layout/check/check.h"
 
+#include "core/base/says.h"
 #include "layout/check/rules.h"
 
 #include <QRegularExpression>
@@ -14,16 +15,18 @@ namespace {
 
 using Rule = void (*)(const PanelFacts&, Notebook&);
 
-constexpr std::array<Rule, 26> kPanelRules{
+constexpr std::array<Rule, 29> kPanelRules{
     checkPermission,
     checkOutside,
     checkTypeSizes,
+    checkSmallLetters,
     checkScale,
     checkVoicesApart,
     checkContrast,
     checkLineLengths,
     checkWordCounts,
     checkSentences,
+    checkReadingLevel,
     checkWordBalance,
     checkTrimEdge,
     checkOverlaps,
@@ -41,6 +44,7 @@ constexpr std::array<Rule, 26> kPanelRules{
     checkQuotesApart,
     checkRag,
     checkLigatures,
+    checkDrawnWords,
 };
 
 bool hasPiece(const std::vector<PanelFacts>& panels, PieceKind kind)
@@ -99,7 +103,7 @@ std::vector<const Child*> unheard(const Book& book, const Display& display)
 
 std::vector<Finding> checkPanel(const PanelFacts& panel)
 {
-    Notebook notes(panel.number);
+    Notebook notes(panel.number, panel.limits);
     for (const Rule rule : kPanelRules)
         rule(panel, notes);
     return notes.take();
@@ -108,27 +112,37 @@ std::vector<Finding> checkPanel(const PanelFacts& panel)
 std::vector<Finding> checkDisplay(
     const Book& book, const Display& display, const std::vector<PanelFacts>& panels)
 {
-    Notebook notes(0);
+    const Limits limits = panels.empty() ? Limits() : panels.front().limits;
+    Notebook notes(0, limits);
     if (!hasPiece(panels, PieceKind::Credits)) {
         notes.add(Limit::CreditsMissing,
             {},
             0,
-            QStringLiteral("Nothing says who took the words down, and how."));
+            Says::tr("Nothing says who took the words down, and how."));
     }
     if (!tellsWhen(panels)) {
-        notes.add(Limit::DateMissing,
-            {},
-            0,
-            QStringLiteral("Nothing on this display says when it happened."));
+        notes.add(
+            Limit::DateMissing, {}, 0, Says::tr("Nothing on this display says when it happened."));
     }
+    std::vector<Finding> findings = notes.take();
     for (const Child* child : unheard(book, display)) {
-        notes.add(Limit::VoiceMissing,
+        Notebook about(0, limits);
+        about.add(Limit::VoiceMissing,
             {},
             0,
-            QStringLiteral("%1 was heard but does not speak on this display.")
-                .arg(displayName(*child)));
+            Says::tr("%1 was heard but does not speak on this display.").arg(displayName(*child)));
+        findings.push_back(about.take().front());
+        findings.back().child = child->id.number();
     }
-    return notes.take();
+    for (const PanelFacts& panel : panels) {
+        Notebook about(panel.number, limits);
+        checkRepeatedCaptions(panel, panels, about);
+        checkShownWords(book, panel, about);
+        checkMounted(book, panel, about);
+        const std::vector<Finding> found = about.take();
+        findings.insert(findings.end(), found.begin(), found.end());
+    }
+    return findings;
 }
 
 void sortFindings(std::vector<Finding>& findings)

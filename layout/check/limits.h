@@ -3,6 +3,7 @@
 
 #include "core/base/finding.h"
 
+#include <map>
 #include <span>
 
 namespace wainscot::check {
@@ -13,6 +14,8 @@ enum class Limit {
     VoiceAngle,
     BodyAngle,
     SmallAngle,
+    XHeight,
+    MountedAngle, // as seen from the eyes of those in front of it
     OffScale,
     Steps,
     Louder,
@@ -32,6 +35,7 @@ enum class Limit {
     NextStepWords,
     CreditsWords,
     WordBalance,
+    ReadingLevel,
     // Places
     Outside,
     TrimEdge,
@@ -56,6 +60,7 @@ enum class Limit {
     MatEven,
     MustStay,
     CaptionMissing,
+    CaptionRepeated,
     CaptionLines,
     CaptionDistance,
     // Quotes
@@ -63,12 +68,17 @@ enum class Limit {
     LastWord,
     AddedHyphen,
     Ligature,
+    NotVerbatim,
     // What belongs to every display
     CreditsMissing,
     DateMissing,
     NotCleared,
     NotNamed,
     VoiceMissing,
+    // What seams between sheets of paper cut
+    SeamMarked,
+    SeamWork,
+    SeamLines,
 };
 
 struct LimitRow {
@@ -82,5 +92,25 @@ struct LimitRow {
 
 [[nodiscard]] const LimitRow& limitOf(Limit limit);
 [[nodiscard]] std::span<const LimitRow> allLimits();
+// In words: "Captions and names, least height".
+[[nodiscard]] const char* nameOf(Limit limit);
+[[nodiscard]] const LimitRow* limitCalled(const QString& rule); // null = none of that name
+// Whether it is a number somebody may set: not what is there or not, nor what families said.
+[[nodiscard]] bool isMeasure(const LimitRow& row);
+
+// The limits of the table, save those somebody set otherwise.
+class Limits {
+public:
+    static constexpr double kGreatest = 10000;
+    [[nodiscard]] double of(Limit limit) const;
+    [[nodiscard]] bool isOwn(Limit limit) const { return m_own.count(limit) > 0; }
+    // 0 to kGreatest; the table's own value takes a change back. False for what is no measure.
+    [[nodiscard]] bool set(Limit limit, double value);
+    [[nodiscard]] const std::map<Limit, double>& own() const { return m_own; }
+    friend bool operator==(const Limits&, const Limits&) = default;
+
+private:
+    std::map<Limit, double> m_own;
+};
 
 } // namespace wainscot::check

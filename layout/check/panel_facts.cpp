@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
 #include <tuple>
 
 namespace wainscot::check {
@@ -136,7 +135,9 @@ private:
             m_longest[&line - m_lines.data()] = text.size();
             line.colour = run.colour;
             line.family = run.font.familyName();
-            line.cap = Mm(drawnCapRatio(run.font) * run.sizeUnits * kMmPerUnit);
+            line.em = Mm(run.sizeUnits * kMmPerUnit);
+            line.cap = line.em * drawnHeight(run.font, u'H');
+            line.smallLetters = line.em * drawnHeight(run.font, u'x');
             line.ground = groundAt(fills, {line.left, line.baseline - line.cap / 2});
         }
         line.text += text;
@@ -149,21 +150,16 @@ private:
     std::vector<TextLine> m_lines;
 };
 
-// In a quote the largest letters are the child's; what is clearly smaller is the name below. Where
-// the child's script has no H to measure, every line that has one is the name.
+// In a quote the largest letters are the child's; what is clearly smaller is the name below, in
+// any script.
 void setUses(PanelFacts& facts)
 {
+    constexpr double kClearlySmaller = 0.75;
     std::map<PieceId, Mm> largest;
-    std::set<PieceId> otherScript;
-    for (const TextLine& line : facts.lines) {
-        largest[line.piece] = std::max(largest[line.piece], line.cap);
-        if (line.cap <= Mm(0))
-            otherScript.insert(line.piece);
-    }
+    for (const TextLine& line : facts.lines)
+        largest[line.piece] = std::max(largest[line.piece], line.em);
     const auto isName = [&](const TextLine& line) {
-        if (otherScript.count(line.piece) > 0)
-            return line.cap > Mm(0);
-        return line.cap < 0.9 * largest[line.piece];
+        return line.em < kClearlySmaller * largest[line.piece];
     };
     for (TextLine& line : facts.lines) {
         switch (line.kind) {
@@ -187,9 +183,9 @@ void setUses(PanelFacts& facts)
 
 } // namespace
 
-double drawnCapRatio(const QRawFont& font)
+double drawnHeight(const QRawFont& font, QChar letter)
 {
-    const QList<quint32> glyphs = font.glyphIndexesForString(QStringLiteral("H"));
+    const QList<quint32> glyphs = font.glyphIndexesForString(QString(letter));
     if (glyphs.isEmpty() || glyphs.front() == 0 || font.pixelSize() <= 0)
         return 0;
     return font.pathForGlyph(glyphs.front()).boundingRect().height() / font.pixelSize();
@@ -229,6 +225,7 @@ bool PanelFacts::isLandscape() const
 PanelFacts factsOf(const ClearedPanel& panel, const PanelStyle& style, const DisplayList& list)
 {
     PanelFacts facts;
+    facts.panelId = panel.id();
     facts.number = panel.number();
     facts.display = panel.display();
     facts.style = style;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/permit/cleared.h"
+#include "layout/check/limits.h"
 #include "layout/typeset/display_list.h"
 #include "layout/typeset/style.h"
 
@@ -28,6 +29,8 @@ struct TextLine {
     QString text; // as read, without the marks a quote hangs out
     QString family; // of the longest run
     Mm cap; // drawn height of H; 0 = the face has no H
+    Mm smallLetters; // drawn height of x; 0 = the face has no x
+    Mm em; // of the face, for scripts whose letters have no common height
     Mm left; // of the words, hanging mark aside
     Mm right;
     Mm baseline;
@@ -53,7 +56,9 @@ struct FillFact {
 };
 
 struct PanelFacts {
+    PanelId panelId;
     int number = 1;
+    Limits limits; // it is measured against
     Display display;
     PanelStyle style;
     std::vector<ClearedPiece> pieces; // by order
@@ -70,7 +75,7 @@ struct PanelFacts {
 [[nodiscard]] PanelFacts factsOf(
     const ClearedPanel& panel, const PanelStyle& style, const DisplayList& list);
 
-// Height of the drawn capital H in em; 0 when the face has none.
-[[nodiscard]] double drawnCapRatio(const QRawFont& font);
+// Height of a drawn letter in em; 0 when the face has none.
+[[nodiscard]] double drawnHeight(const QRawFont& font, QChar letter);
 
 } // namespace wainscot::check

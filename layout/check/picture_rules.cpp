@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/base/says.h"
+
 namespace wainscot::check {
 
 namespace {
@@ -42,17 +44,17 @@ void checkCaption(const PanelFacts& panel, const ClearedPiece& piece, Notebook& 
             notes.add(Limit::CaptionMissing,
                 piece.id,
                 0,
-                QStringLiteral("%1 has no caption: what cannot be seen in it?")
+                Says::tr("%1 has no caption: what cannot be seen in it?")
                     .arg(called(panel, piece.id)));
         }
         return;
     }
     const auto count = static_cast<double>(lines.size());
-    if (count > limitOf(Limit::CaptionLines).value) {
+    if (count > panel.limits.of(Limit::CaptionLines)) {
         notes.add(Limit::CaptionLines,
             piece.id,
             count,
-            QStringLiteral("The caption of %1 takes %2 lines; two are read.")
+            Says::tr("The caption of %1 takes %2 lines; two are read.")
                 .arg(called(panel, piece.id))
                 .arg(lines.size()));
     }
@@ -63,11 +65,11 @@ void checkCaption(const PanelFacts& panel, const ClearedPiece& piece, Notebook& 
     const FillFact* mat = matOf(panel, *picture);
     const Mm bottom = mat != nullptr ? mat->rect.bottom() : picture->place.bottom();
     const double distance = (first.capLine() - bottom) / first.cap;
-    if (distance > limitOf(Limit::CaptionDistance).value + 0.02) {
+    if (distance > panel.limits.of(Limit::CaptionDistance) + 0.02) {
         notes.add(Limit::CaptionDistance,
             piece.id,
             distance,
-            QStringLiteral("The caption of %1 has come off its picture: %2 cap heights below it.")
+            Says::tr("The caption of %1 has come off its picture: %2 cap heights below it.")
                 .arg(called(panel, piece.id), number(distance)));
     }
 }
@@ -79,12 +81,12 @@ void checkShare(const PanelFacts& panel, const PictureFact& picture, Notebook& n
         return;
     const SizeMm size = panel.display.panelSize;
     const double share = 100 * picture.place.areaMm2() / (size.width.value() * size.height.value());
-    if (share < limitOf(Limit::WorkShare).value) {
+    if (share < panel.limits.of(Limit::WorkShare)) {
         notes.add(Limit::WorkShare,
             picture.piece,
             share,
-            QStringLiteral("%1 takes %2 % of the panel; a larger panel or a shorter reading "
-                           "distance gives it room.")
+            Says::tr("%1 takes %2 % of the panel; a larger panel or a shorter reading "
+                     "distance gives it room.")
                 .arg(called(panel, picture.piece), number(share, 0)));
     }
 }
@@ -94,8 +96,8 @@ void checkShare(const PanelFacts& panel, const PictureFact& picture, Notebook& n
 void checkSharpness(const PanelFacts& panel, Notebook& notes)
 {
     const double metres = panel.style.readingDistance.value() / 1000 * kCloseFactor;
-    const double needed = limitOf(Limit::PictureSharpness).value / metres;
-    const double floor = limitOf(Limit::PictureFloor).value;
+    const double needed = panel.limits.of(Limit::PictureSharpness) / metres;
+    const double floor = panel.limits.of(Limit::PictureFloor);
     for (const PictureFact& picture : panel.pictures) {
         const double ppi = picture.ppi();
         if (ppi < needed * 0.995) {
@@ -103,14 +105,14 @@ void checkSharpness(const PanelFacts& panel, Notebook& notes)
                 needed,
                 picture.piece,
                 ppi,
-                QStringLiteral("%1 prints at %2 pixels an inch and will look soft from %3 m; show "
-                               "it smaller or show more of it.")
+                Says::tr("%1 prints at %2 pixels an inch and will look soft from %3 m; show "
+                         "it smaller or show more of it.")
                     .arg(called(panel, picture.piece), number(ppi, 0), number(metres)));
         } else if (ppi < floor) {
             notes.add(Limit::PictureFloor,
                 picture.piece,
                 ppi,
-                QStringLiteral("%1 prints at %2 pixels an inch: fine from %3 m, soft from nearby.")
+                Says::tr("%1 prints at %2 pixels an inch: fine from %3 m, soft from nearby.")
                     .arg(called(panel, picture.piece), number(ppi, 0), number(metres)));
         }
     }
@@ -125,13 +127,13 @@ void checkDominant(const PanelFacts& panel, Notebook& notes)
         return;
     std::sort(areas.rbegin(), areas.rend());
     const double ratio = areas[0] / areas[1];
-    if (ratio < limitOf(Limit::Dominant).value) {
+    if (ratio < panel.limits.of(Limit::Dominant)) {
         notes.add(Limit::Dominant,
             {},
             ratio,
-            QStringLiteral("The largest picture has %1 times the area of the next; from %2 times "
-                           "on it leads the eye.")
-                .arg(number(ratio), number(limitOf(Limit::Dominant).value)));
+            Says::tr("The largest picture has %1 times the area of the next; from %2 times "
+                     "on it leads the eye.")
+                .arg(number(ratio), number(panel.limits.of(Limit::Dominant))));
     }
 }
 
@@ -142,11 +144,11 @@ void checkWork(const PanelFacts& panel, Notebook& notes)
             continue;
         const RectFraction& seen = picture.picture.visible;
         const double share = seen.width * seen.height;
-        if (share < 0.999) {
+        if (share < panel.limits.of(Limit::WorkWhole) - 0.001) {
             notes.add(Limit::WorkWhole,
                 picture.piece,
                 share,
-                QStringLiteral("%1 is cut to %2 % of itself; a child's work is shown whole.")
+                Says::tr("%1 is cut to %2 % of itself; a child's work is shown whole.")
                     .arg(called(panel, picture.piece), number(100 * share, 0)));
         }
         checkShare(panel, picture, notes);
@@ -158,11 +160,11 @@ void checkWork(const PanelFacts& panel, Notebook& notes)
             (mat->rect.right() - picture.place.right()).value(),
             (mat->rect.bottom() - picture.place.bottom()).value()};
         const auto [least, most] = std::minmax_element(borders.begin(), borders.end());
-        if (*most - *least > 2 * limitOf(Limit::MatEven).value) {
+        if (*most - *least > 2 * panel.limits.of(Limit::MatEven)) {
             notes.add(Limit::MatEven,
                 picture.piece,
                 (*most - *least) / 2,
-                QStringLiteral("The mat of %1 is %2 mm wide on one side and %3 mm on another.")
+                Says::tr("The mat of %1 is %2 mm wide on one side and %3 mm on another.")
                     .arg(called(panel, picture.piece), number(*least), number(*most)));
         }
     }
@@ -185,14 +187,47 @@ void checkMustStay(const PanelFacts& panel, Notebook& notes)
             least = std::min(least, seen.x + seen.width - stay.x - stay.width);
         if (seen.y + seen.height < 1 - 1e-6)
             least = std::min(least, seen.y + seen.height - stay.y - stay.height);
-        if (100 * least < limitOf(Limit::MustStay).value - 1e-6) {
+        if (100 * least < panel.limits.of(Limit::MustStay) - 1e-6) {
             notes.add(Limit::MustStay,
                 picture.piece,
                 100 * least,
-                least < 0 ? QStringLiteral("The marked part of %1 is cut off.")
+                least < 0 ? Says::tr("The marked part of %1 is cut off.")
                                 .arg(called(panel, picture.piece))
-                          : QStringLiteral("The marked part of %1 comes within %2 % of the edge.")
+                          : Says::tr("The marked part of %1 comes within %2 % of the edge.")
                                 .arg(called(panel, picture.piece), number(100 * least)));
+        }
+    }
+}
+
+void checkRepeatedCaptions(
+    const PanelFacts& panel, const std::vector<PanelFacts>& display, Notebook& notes)
+{
+    const auto captionOf = [](const ClearedPiece& piece) {
+        return isPicture(piece.kind) && piece.picture ? piece.text.simplified().toCaseFolded()
+                                                      : QString();
+    };
+    for (const ClearedPiece& piece : panel.pieces) {
+        const QString caption = captionOf(piece);
+        if (caption.isEmpty())
+            continue;
+        int before = 0;
+        for (const PanelFacts& one : display) {
+            if (one.number > panel.number)
+                continue;
+            before += static_cast<int>(
+                std::count_if(one.pieces.begin(), one.pieces.end(), [&](const ClearedPiece& other) {
+                    const bool earlier = one.number < panel.number || other.order < piece.order;
+                    // The same picture again may say the same again.
+                    return earlier && captionOf(other) == caption
+                        && other.picture->id != piece.picture->id;
+                }));
+        }
+        if (before + 1 > panel.limits.of(Limit::CaptionRepeated)) {
+            notes.add(Limit::CaptionRepeated,
+                piece.id,
+                before + 1,
+                Says::tr("%1 has the caption of another picture; what is to be seen in this one?")
+                    .arg(called(panel, piece.id)));
         }
     }
 }

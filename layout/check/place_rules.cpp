@@ -5,6 +5,8 @@
 #include <cmath>
 #include <set>
 
+#include "core/base/says.h"
+
 namespace wainscot::check {
 
 namespace {
@@ -65,7 +67,7 @@ void checkOutside(const PanelFacts& panel, Notebook& notes)
         notes.add(Limit::Outside,
             piece,
             -depth,
-            QStringLiteral("%1 goes %2 mm over the edge of the paper and would be cut off.")
+            Says::tr("%1 goes %2 mm over the edge of the paper and would be cut off.")
                 .arg(called(panel, piece), number(-depth)));
     };
     for (const TextLine& line : panel.lines)
@@ -80,7 +82,7 @@ void checkOutside(const PanelFacts& panel, Notebook& notes)
 
 void checkTrimEdge(const PanelFacts& panel, Notebook& notes)
 {
-    const double least = limitOf(Limit::TrimEdge).value;
+    const double least = panel.limits.of(Limit::TrimEdge);
     std::set<PieceId> said;
     for (const TextLine& line : panel.lines) {
         const double depth = inside(boxOf(line), panel.display.panelSize);
@@ -89,23 +91,23 @@ void checkTrimEdge(const PanelFacts& panel, Notebook& notes)
         notes.add(Limit::TrimEdge,
             line.piece,
             depth,
-            QStringLiteral("Text of %1 stands %2 mm from the edge; printers may lose what is "
-                           "nearer than %3 mm.")
+            Says::tr("Text of %1 stands %2 mm from the edge; printers may lose what is "
+                     "nearer than %3 mm.")
                 .arg(called(panel, line.piece), number(depth), number(least)));
     }
     const double margin = panel.style.grid.margin.value();
-    if (margin < limitOf(Limit::Margin).value) {
+    if (margin < panel.limits.of(Limit::Margin)) {
         notes.add(Limit::Margin,
             {},
             margin,
-            QStringLiteral("The margin of this format is %1 mm; %2 mm look calm.")
-                .arg(number(margin), number(limitOf(Limit::Margin).value)));
+            Says::tr("The margin of this format is %1 mm; %2 mm look calm.")
+                .arg(number(margin), number(panel.limits.of(Limit::Margin))));
     }
 }
 
 void checkOverlaps(const PanelFacts& panel, Notebook& notes)
 {
-    const Mm tolerance(limitOf(Limit::Overlap).value);
+    const Mm tolerance(panel.limits.of(Limit::Overlap));
     for (auto one = panel.pieces.begin(); one != panel.pieces.end(); ++one) {
         for (auto other = one + 1; other != panel.pieces.end(); ++other) {
             const RectMm shared = intersection(one->cell, other->cell);
@@ -115,7 +117,7 @@ void checkOverlaps(const PanelFacts& panel, Notebook& notes)
             notes.add(Limit::Overlap,
                 other->id,
                 depth,
-                QStringLiteral("%1 lies %2 mm over %3.")
+                Says::tr("%1 lies %2 mm over %3.")
                     .arg(called(panel, other->id), number(depth), called(panel, one->id)));
         }
     }
@@ -123,7 +125,7 @@ void checkOverlaps(const PanelFacts& panel, Notebook& notes)
 
 void checkPastCell(const PanelFacts& panel, Notebook& notes)
 {
-    const double tolerance = limitOf(Limit::PastCell).value;
+    const double tolerance = panel.limits.of(Limit::PastCell);
     std::set<PieceId> said;
     for (const TextLine& line : panel.lines) {
         const ClearedPiece* piece = panel.piece(line.piece);
@@ -136,7 +138,7 @@ void checkPastCell(const PanelFacts& panel, Notebook& notes)
         notes.add(Limit::PastCell,
             line.piece,
             over,
-            QStringLiteral("The text of %1 is %2 mm too long for its place; give it more room.")
+            Says::tr("The text of %1 is %2 mm too long for its place; give it more room.")
                 .arg(called(panel, line.piece), number(over)));
     }
 }
@@ -150,11 +152,11 @@ void checkGrid(const PanelFacts& panel, Notebook& notes)
         if (piece.cell.isEmpty())
             continue;
         const double off = std::max(offColumns(piece, grid), offRows(piece, grid));
-        if (off > limitOf(Limit::Grid).value) {
+        if (off > panel.limits.of(Limit::Grid)) {
             notes.add(Limit::Grid,
                 piece.id,
                 off,
-                QStringLiteral("%1 stands %2 mm off the grid that everything else begins on.")
+                Says::tr("%1 stands %2 mm off the grid that everything else begins on.")
                     .arg(called(panel, piece.id), number(off)));
         }
     }
@@ -167,15 +169,15 @@ void checkLeftEdges(const PanelFacts& panel, Notebook& notes)
         if (!piece.cell.isEmpty())
             edges.insert(std::lround(piece.cell.x.value() * 2));
     }
-    const double most = limitOf(Limit::LeftEdges).value - (panel.isLandscape() ? 0 : 1);
+    const double most = panel.limits.of(Limit::LeftEdges) - (panel.isLandscape() ? 0 : 1);
     const auto count = static_cast<double>(edges.size());
     if (count > most) {
         notes.addAgainst(Limit::LeftEdges,
             most,
             {},
             count,
-            QStringLiteral("Pieces begin at %1 different left edges; with %2 at most the page "
-                           "looks calm.")
+            Says::tr("Pieces begin at %1 different left edges; with %2 at most the page "
+                     "looks calm.")
                 .arg(edges.size())
                 .arg(number(most, 0)));
     }
@@ -198,22 +200,22 @@ void checkTints(const PanelFacts& panel, Notebook& notes)
         // What is left below the text once the padding above it is taken off again.
         const Mm padding = lines.front()->capLine() - fill.rect.y;
         const Mm slack = fill.rect.bottom() - lines.back()->baseline - padding;
-        if (slack / row >= limitOf(Limit::TintHugs).value + 0.02) {
+        if (slack / row >= panel.limits.of(Limit::TintHugs) + 0.02) {
             notes.add(Limit::TintHugs,
                 fill.piece,
                 slack / row,
-                QStringLiteral("The ground of %1 goes on for %2 rows below its text.")
+                Says::tr("The ground of %1 goes on for %2 rows below its text.")
                     .arg(called(panel, fill.piece), number(slack / row)));
         }
     }
     const SizeMm size = panel.display.panelSize;
     const double share = 100 * area / (size.width.value() * size.height.value());
-    if (share > limitOf(Limit::TintShare).value) {
+    if (share > panel.limits.of(Limit::TintShare)) {
         notes.add(Limit::TintShare,
             {},
             share,
-            QStringLiteral("Tinted grounds cover %1 % of the panel; up to %2 % they stay quiet.")
-                .arg(number(share), number(limitOf(Limit::TintShare).value)));
+            Says::tr("Tinted grounds cover %1 % of the panel; up to %2 % they stay quiet.")
+                .arg(number(share), number(panel.limits.of(Limit::TintShare))));
     }
 }
 
@@ -236,11 +238,11 @@ void checkWhite(const PanelFacts& panel, Notebook& notes)
         touched += 0.25 * boxOf(line).areaMm2();
     const SizeMm size = panel.display.panelSize;
     const double white = 100 - 100 * touched / (size.width.value() * size.height.value());
-    if (white < limitOf(Limit::White).value) {
+    if (white < panel.limits.of(Limit::White)) {
         notes.add(Limit::White,
             {},
             white,
-            QStringLiteral("About %1 % of the paper stays white; half of it lets the rest be seen.")
+            Says::tr("About %1 % of the paper stays white; half of it lets the rest be seen.")
                 .arg(number(white, 0)));
     }
 }
@@ -264,32 +266,33 @@ void checkEntry(const PanelFacts& panel, Notebook& notes)
             notes.add(Limit::EntryMissing,
                 {},
                 0,
-                QStringLiteral("Panel %1 has no title to begin with.").arg(panel.number));
+                Says::tr("Panel %1 has no title to begin with.").arg(panel.number));
         }
         return;
     }
     if (voiceCap > Mm(0) && titleCap > Mm(0)
-        && titleCap / voiceCap < limitOf(Limit::EntryRatio).value * 0.995) {
+        && titleCap / voiceCap < panel.limits.of(Limit::EntryRatio) * 0.995) {
         notes.add(Limit::EntryRatio,
             last->piece,
             titleCap / voiceCap,
-            QStringLiteral("The title is %1 times as large as the children's words; from %2 times "
-                           "on it is found first.")
-                .arg(number(titleCap / voiceCap, 2), number(limitOf(Limit::EntryRatio).value, 2)));
+            Says::tr("The title is %1 times as large as the children's words; from %2 times "
+                     "on it is found first.")
+                .arg(
+                    number(titleCap / voiceCap, 2), number(panel.limits.of(Limit::EntryRatio), 2)));
     }
     const Mm row = panel.style.grid.rowUnit;
     for (const TextLine& line : panel.lines) {
         const bool under = line.use != Use::Title && line.right > last->left
             && line.left < last->right && line.capLine() > last->baseline;
         const double rows = (line.capLine() - last->baseline) / row;
-        if (under && rows < limitOf(Limit::EntryClear).value - 0.05) {
+        if (under && rows < panel.limits.of(Limit::EntryClear) - 0.05) {
             notes.add(Limit::EntryClear,
                 line.piece,
                 rows,
-                QStringLiteral("%1 follows the title after %2 rows; %3 let the title stand.")
+                Says::tr("%1 follows the title after %2 rows; %3 let the title stand.")
                     .arg(called(panel, line.piece),
                         number(rows),
-                        number(limitOf(Limit::EntryClear).value)));
+                        number(panel.limits.of(Limit::EntryClear))));
             return;
         }
     }

@@ -1,7 +1,12 @@
 // How children's words are set, and what permission keeps off the panel.
 #include "layout/check/rules.h"
 
+#include <QRegularExpression>
+
 #include <algorithm>
+
+#include "core/base/says.h"
+#include "core/model/verbatim.h"
 
 namespace wainscot::check {
 
@@ -33,6 +38,33 @@ bool isLatin(const QString& text)
     });
 }
 
+// Letters and digits, and the traces of shortening; how they are broken into lines and marked as
+// speech does not count. Where letters run from right to left lines are drawn in another order than
+// they are read in, so there only what letters there are counts.
+QString lettersOf(const QString& text)
+{
+    QString letters;
+    for (const QChar c : text) {
+        if (c.isLetterOrNumber() || c.isMark() || c.isSurrogate() || c == u'[' || c == u']'
+            || c == QChar(0x2026))
+            letters += c;
+    }
+    if (letters.isRightToLeft())
+        std::sort(letters.begin(), letters.end());
+    return letters;
+}
+
+// Words of one text that the other does not have, at least 1.
+int strangeWords(const QString& shown, const QString& words)
+{
+    static const QRegularExpression apart(QStringLiteral("[^\\p{L}\\p{M}\\p{N}'\\x{2019}]+"));
+    const QStringList own = words.split(apart, Qt::SkipEmptyParts);
+    const QStringList all = shown.split(apart, Qt::SkipEmptyParts);
+    const auto strange = std::count_if(
+        all.begin(), all.end(), [&](const QString& word) { return !own.contains(word); });
+    return std::max(1, static_cast<int>(strange));
+}
+
 } // namespace
 
 void checkQuotesApart(const PanelFacts& panel, Notebook& notes)
@@ -51,11 +83,11 @@ void checkQuotesApart(const PanelFacts& panel, Notebook& notes)
         if (next == nullptr || toName <= Mm(0))
             continue;
         const double ratio = (next->capLine() - lines.back()->baseline) / toName;
-        if (ratio < limitOf(Limit::QuotesApart).value) {
+        if (ratio < panel.limits.of(Limit::QuotesApart)) {
             notes.add(Limit::QuotesApart,
                 next->piece,
                 ratio,
-                QStringLiteral("%1 begins too near the name above it; whose words are whose?")
+                Says::tr("%1 begins too near the name above it; whose words are whose?")
                     .arg(called(panel, next->piece)));
         }
     }
@@ -76,17 +108,17 @@ void checkRag(const PanelFacts& panel, Notebook& notes)
                 notes.add(Limit::AddedHyphen,
                     piece.id,
                     1,
-                    QStringLiteral("%1 has a hyphen the child did not say.")
+                    Says::tr("%1 has a hyphen the child did not say.")
                         .arg(called(panel, piece.id)));
             }
             const bool alone = line->endsParagraph && line != lines.front()
                 && !text.contains(QLatin1Char(' ')) && isLatin(text);
-            if (alone && text.size() < limitOf(Limit::LastWord).value
+            if (alone && text.size() < panel.limits.of(Limit::LastWord)
                 && wordCount(piece.text) > 3) {
                 notes.add(Limit::LastWord,
                     piece.id,
                     static_cast<double>(text.size()),
-                    QStringLiteral("The last line of %1 is a single short word.")
+                    Says::tr("The last line of %1 is a single short word.")
                         .arg(called(panel, piece.id)));
             }
         }
@@ -101,13 +133,53 @@ void checkLigatures(const PanelFacts& panel, Notebook& notes)
         int joined = 0;
         for (const TextLine* line : panel.linesOf(piece.id))
             joined += line->joinedLetters;
-        if (joined > 0) {
+        if (joined > panel.limits.of(Limit::Ligature)) {
             notes.add(Limit::Ligature,
                 piece.id,
                 joined,
-                QStringLiteral("Letters of %1 are joined into one; a new reader looks for each.")
+                Says::tr("Letters of %1 are joined into one; a new reader looks for each.")
                     .arg(called(panel, piece.id)));
         }
+    }
+}
+
+void checkDrawnWords(const PanelFacts& panel, Notebook& notes)
+{
+    for (const ClearedPiece& piece : panel.pieces) {
+        if (piece.kind != PieceKind::Quote || piece.text.isEmpty())
+            continue;
+        QStringList drawn;
+        for (const TextLine* line : panel.linesOf(piece.id)) {
+            if (line->use == Use::Voice)
+                drawn.append(line->text);
+        }
+        const QString said = drawn.join(QLatin1Char(' '));
+        if (lettersOf(said) == lettersOf(piece.text))
+            continue;
+        notes.add(Limit::NotVerbatim,
+            piece.id,
+            strangeWords(said, piece.text),
+            Says::tr("What is drawn of %1 is not what the child said.")
+                .arg(called(panel, piece.id)));
+    }
+}
+
+void checkShownWords(const Book& book, const PanelFacts& panel, Notebook& notes)
+{
+    for (const ClearedPiece& cleared : panel.pieces) {
+        if (cleared.kind != PieceKind::Quote)
+            continue;
+        const Piece* piece = book.pieces.find(cleared.id);
+        const Quote* quote = piece != nullptr ? book.quotes.find(piece->quote) : nullptr;
+        if (quote == nullptr || piece->shownWords.isEmpty()
+            || isVerbatim(piece->shownWords, quote->words))
+            continue;
+        notes.add(Limit::NotVerbatim,
+            cleared.id,
+            strangeWords(piece->shownWords, quote->words),
+            Says::tr("What was shortened of %1 is no longer in the words taken down; all of "
+                     "them are shown.")
+                .arg(called(panel, cleared.id)));
     }
 }
 

@@ -4,6 +4,9 @@
 
 #include <cmath>
 
+#include "core/base/says.h"
+#include "core/model/kind_words.h"
+
 namespace wainscot::check {
 
 void Notebook::addAgainst(
@@ -19,13 +22,17 @@ void Notebook::addAgainst(
     finding.limit = value;
     finding.unit = QString::fromLatin1(row.unit);
     finding.source = QString::fromLatin1(row.source);
+    if (m_limits.isOwn(limit)) {
+        finding.source =
+            Says::tr("set here; %1 is usual (%2)").arg(number(row.value, 2), Says::tr(row.source));
+    }
     finding.says = says;
     m_findings.push_back(finding);
 }
 
 void Notebook::add(Limit limit, PieceId piece, std::optional<double> measured, const QString& says)
 {
-    addAgainst(limit, limitOf(limit).value, piece, measured, says);
+    addAgainst(limit, m_limits.of(limit), piece, measured, says);
 }
 
 QString number(double value, int decimals)
@@ -44,16 +51,16 @@ QString called(const PanelFacts& panel, PieceId piece)
 {
     const ClearedPiece* one = panel.piece(piece);
     if (one == nullptr)
-        return QStringLiteral("a piece");
+        return Says::tr("a piece");
     QString text = one->text.simplified();
     if (text.isEmpty() && one->picture)
         text = one->picture->alternative.simplified();
-    const QString kind = nameOf(one->kind).replace(QLatin1Char('_'), QLatin1Char(' '));
+    const QString kind = inSentence(one->kind);
     if (text.isEmpty())
-        return QStringLiteral("the %1").arg(kind);
+        return kind;
     if (text.size() > 32)
         text = text.left(30).trimmed() + QChar(0x2026);
-    return QStringLiteral("the %1 %2%3%4").arg(kind, QChar(0x201c), text, QChar(0x201d));
+    return QStringLiteral("%1 %2%3%4").arg(kind, QChar(0x201c), text, QChar(0x201d));
 }
 
 int wordCount(const QString& text)

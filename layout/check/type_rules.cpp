@@ -1,4 +1,5 @@
 // Sizes, scale, faces and colours of type.
+#include "core/base/says.h"
 #include "layout/check/contrast.h"
 #include "layout/check/rules.h"
 
@@ -10,27 +11,6 @@
 namespace wainscot::check {
 
 namespace {
-
-struct UseRule {
-    Limit limit;
-    double distances; // in reading distances
-    const char* read;
-};
-
-UseRule ruleOf(Use use)
-{
-    switch (use) {
-    case Use::Title:
-        return {Limit::TitleAngle, kFarFactor, "from afar"};
-    case Use::Voice:
-        return {Limit::VoiceAngle, 1, "from the reading distance"};
-    case Use::Small:
-        return {Limit::SmallAngle, kCloseFactor, "from close by"};
-    case Use::Body:
-        break;
-    }
-    return {Limit::BodyAngle, 1, "from the reading distance"};
-}
 
 // The smallest measurable letters of each piece and use.
 std::map<std::pair<PieceId, Use>, const TextLine*> smallestLines(const PanelFacts& panel)
@@ -80,6 +60,21 @@ bool isPairingFace(const TextLine& line, const PanelStyle& style)
 
 } // namespace
 
+UseRule ruleOf(Use use)
+{
+    switch (use) {
+    case Use::Title:
+        return {Limit::TitleAngle, kFarFactor, Says::tr("from afar")};
+    case Use::Voice:
+        return {Limit::VoiceAngle, 1, Says::tr("from the reading distance")};
+    case Use::Small:
+        return {Limit::SmallAngle, kCloseFactor, Says::tr("from close by")};
+    case Use::Body:
+        break;
+    }
+    return {Limit::BodyAngle, 1, Says::tr("from the reading distance")};
+}
+
 void checkTypeSizes(const PanelFacts& panel, Notebook& notes)
 {
     const Mm reading = panel.style.readingDistance;
@@ -87,17 +82,36 @@ void checkTypeSizes(const PanelFacts& panel, Notebook& notes)
         const UseRule rule = ruleOf(key.second);
         const Mm distance = reading * rule.distances;
         const double seen = arcminutes(line->cap, distance);
-        const double least = limitOf(rule.limit).value;
+        const double least = panel.limits.of(rule.limit);
         // Sizes are whole sixteenths of a point, so half a percent is rounding.
         if (seen >= least * 0.995)
             continue;
         notes.add(rule.limit,
             key.first,
             seen,
-            QStringLiteral("The letters of %1 are %2 mm high; read %3 (%4 m) they should be %5 mm.")
+            Says::tr("The letters of %1 are %2 mm high; read %3 (%4 m) they should be %5 mm.")
                 .arg(called(panel, key.first),
                     number(line->cap.value()),
-                    QString::fromLatin1(rule.read),
+                    rule.read,
+                    number(distance.value() / 1000),
+                    number(capHeightForAngle(distance, least).value())));
+    }
+}
+
+void checkSmallLetters(const PanelFacts& panel, Notebook& notes)
+{
+    const double least = panel.limits.of(Limit::XHeight);
+    for (const auto& [key, line] : smallestLines(panel)) {
+        const Mm distance = panel.style.readingDistance * ruleOf(key.second).distances;
+        const double seen = arcminutes(line->smallLetters, distance);
+        if (line->smallLetters <= Mm(0) || seen >= least * 0.995)
+            continue;
+        notes.add(Limit::XHeight,
+            key.first,
+            seen,
+            Says::tr("The small letters of %1 are %2 mm high; from %3 m they should be %4 mm.")
+                .arg(called(panel, key.first),
+                    number(line->smallLetters.value()),
                     number(distance.value() / 1000),
                     number(capHeightForAngle(distance, least).value())));
     }
@@ -112,21 +126,21 @@ void checkScale(const PanelFacts& panel, Notebook& notes)
         const int step = nearestStep(line.cap, panel.style.scale);
         steps.insert(step);
         const double off = 100 * std::abs(line.cap / panel.style.scale.cap(step) - 1);
-        if (off > limitOf(Limit::OffScale).value) {
+        if (off > panel.limits.of(Limit::OffScale)) {
             notes.add(Limit::OffScale,
                 line.piece,
                 off,
-                QStringLiteral("The size of %1 is %2 % off the type scale: no text is made smaller "
-                               "or larger to fit.")
+                Says::tr("The size of %1 is %2 % off the type scale: no text is made smaller "
+                         "or larger to fit.")
                     .arg(called(panel, line.piece), number(off)));
         }
     }
     const auto count = static_cast<double>(steps.size());
-    if (count > limitOf(Limit::Steps).value) {
+    if (count > panel.limits.of(Limit::Steps)) {
         notes.add(Limit::Steps,
             {},
             count,
-            QStringLiteral("There are %1 sizes of type on this panel; four are enough.")
+            Says::tr("There are %1 sizes of type on this panel; four are enough.")
                 .arg(steps.size()));
     }
 }
@@ -135,13 +149,13 @@ void checkVoicesApart(const PanelFacts& panel, Notebook& notes)
 {
     const Mm voice = smallestCap(panel, Use::Voice);
     const Mm body = largestCap(panel, Use::Body);
-    if (voice > Mm(0) && body > Mm(0) && voice / body < limitOf(Limit::Louder).value * 0.995) {
+    if (voice > Mm(0) && body > Mm(0) && voice / body < panel.limits.of(Limit::Louder) * 0.995) {
         notes.add(Limit::Louder,
             {},
             voice / body,
-            QStringLiteral("The children's words are %1 times as large as the adult's text; at "
-                           "least %2 times makes them the loudest.")
-                .arg(number(voice / body, 2), number(limitOf(Limit::Louder).value, 2)));
+            Says::tr("The children's words are %1 times as large as the adult's text; at "
+                     "least %2 times makes them the loudest.")
+                .arg(number(voice / body, 2), number(panel.limits.of(Limit::Louder), 2)));
     }
     const Pairing& faces = panel.style.pairing;
     for (const TextLine& line : panel.lines) {
@@ -151,20 +165,20 @@ void checkVoicesApart(const PanelFacts& panel, Notebook& notes)
             notes.add(Limit::Faces,
                 line.piece,
                 std::nullopt,
-                QStringLiteral("%1 is set in the other voice's face (%2).")
+                Says::tr("%1 is set in the other voice's face (%2).")
                     .arg(called(panel, line.piece), line.family));
         }
     }
     const Palette& palette = panel.style.palette;
     const double child = contrast(palette.child, 0xffffffff);
     const double adult = contrast(palette.adult, 0xffffffff);
-    if (child / adult < limitOf(Limit::VoicesContrast).value) {
+    if (child / adult < panel.limits.of(Limit::VoicesContrast)) {
         notes.add(Limit::VoicesContrast,
             {},
             child / adult,
-            QStringLiteral("The children's colour stands out %1 times as much as the adult's; it "
-                           "should be %2 times.")
-                .arg(number(child / adult, 2), number(limitOf(Limit::VoicesContrast).value, 2)));
+            Says::tr("The children's colour stands out %1 times as much as the adult's; it "
+                     "should be %2 times.")
+                .arg(number(child / adult, 2), number(panel.limits.of(Limit::VoicesContrast), 2)));
     }
 }
 
@@ -174,17 +188,19 @@ void checkContrast(const PanelFacts& panel, Notebook& notes)
     for (const TextLine& line : panel.lines) {
         const double ratio = contrast(line.colour, line.ground);
         const bool running = line.use == Use::Voice || line.use == Use::Body;
-        const Limit limit = running && ratio >= limitOf(Limit::TextContrast).value
+        const Limit limit = running && ratio >= panel.limits.of(Limit::TextContrast)
             ? Limit::RunningContrast
             : Limit::TextContrast;
-        if (ratio >= limitOf(limit).value || !said.insert({line.piece, limit}).second)
+        if (ratio >= panel.limits.of(limit) || !said.insert({line.piece, limit}).second)
             continue;
         notes.add(limit,
             line.piece,
             ratio,
-            QStringLiteral("The colour of %1 stands out from its ground by %2 : 1; at least %3 : 1 "
-                           "is asked for.")
-                .arg(called(panel, line.piece), number(ratio, 2), number(limitOf(limit).value, 1)));
+            Says::tr("The colour of %1 stands out from its ground by %2 : 1; at least %3 : 1 "
+                     "is asked for.")
+                .arg(called(panel, line.piece),
+                    number(ratio, 2),
+                    number(panel.limits.of(limit), 1)));
     }
 }
 

@@ -6,6 +6,9 @@
 #include <algorithm>
 #include <map>
 
+#include "core/base/says.h"
+#include "core/model/reading_level.h"
+
 namespace wainscot::check {
 
 namespace {
@@ -50,21 +53,23 @@ void checkLineLengths(const PanelFacts& panel, Notebook& notes)
         if (line.use == Use::Title)
             continue;
         const TextLine*& known = longest[line.piece];
-        const double over = line.text.trimmed().size() / limitOf(lineLimitOf(line.use)).value;
+        const double over = line.text.trimmed().size() / panel.limits.of(lineLimitOf(line.use));
         if (known == nullptr
-            || over > known->text.trimmed().size() / limitOf(lineLimitOf(known->use)).value)
+            || over > known->text.trimmed().size() / panel.limits.of(lineLimitOf(known->use)))
             known = &line;
     }
     for (const auto& [piece, line] : longest) {
         const Limit limit = lineLimitOf(line->use);
         const auto characters = static_cast<double>(line->text.trimmed().size());
-        if (characters <= limitOf(limit).value)
+        if (characters <= panel.limits.of(limit))
             continue;
         notes.add(limit,
             piece,
             characters,
-            QStringLiteral("A line of %1 has %2 characters; beyond %3 the eye loses the next line.")
-                .arg(called(panel, piece), number(characters, 0), number(limitOf(limit).value, 0)));
+            Says::tr("A line of %1 has %2 characters; beyond %3 the eye loses the next line.")
+                .arg(called(panel, piece),
+                    number(characters, 0),
+                    number(panel.limits.of(limit), 0)));
     }
 }
 
@@ -74,24 +79,24 @@ void checkWordCounts(const PanelFacts& panel, Notebook& notes)
         if (piece.kind == PieceKind::Quote)
             continue; // a child's words are as long as they are
         const int words = wordCount(piece.text);
-        const double most = limitOf(Limit::LabelWords).value;
+        const double most = panel.limits.of(Limit::LabelWords);
         if (words > most) {
             notes.add(Limit::LabelWords,
                 piece.id,
                 words,
-                QStringLiteral("There are %1 words in %2; people standing read at most %3.")
+                Says::tr("There are %1 words in %2; people standing read at most %3.")
                     .arg(words)
                     .arg(called(panel, piece.id), number(most, 0)));
             continue;
         }
         const std::optional<Limit> own = wordLimitOf(piece.kind);
-        if (own && words > limitOf(*own).value) {
+        if (own && words > panel.limits.of(*own)) {
             notes.add(*own,
                 piece.id,
                 words,
-                QStringLiteral("There are %1 words in %2; %3 leave more room for the children's.")
+                Says::tr("There are %1 words in %2; %3 leave more room for the children's.")
                     .arg(words)
-                    .arg(called(panel, piece.id), number(limitOf(*own).value, 0)));
+                    .arg(called(panel, piece.id), number(panel.limits.of(*own), 0)));
         }
     }
 }
@@ -107,17 +112,37 @@ void checkSentences(const PanelFacts& panel, Notebook& notes)
         const QStringList sentences = piece.text.split(end, Qt::SkipEmptyParts);
         for (const QString& sentence : sentences)
             longest = std::max(longest, wordCount(sentence));
-        const double most = limitOf(Limit::SentenceWords).value;
+        const double most = panel.limits.of(Limit::SentenceWords);
         if (longest > most) {
             notes.add(Limit::SentenceWords,
                 piece.id,
                 longest,
-                QStringLiteral("A sentence of %1 has %2 words; %3 is the most that reads well "
-                               "standing.")
+                Says::tr("A sentence of %1 has %2 words; %3 is the most that reads well "
+                         "standing.")
                     .arg(called(panel, piece.id))
                     .arg(longest)
                     .arg(number(most, 0)));
         }
+    }
+}
+
+void checkReadingLevel(const PanelFacts& panel, Notebook& notes)
+{
+    constexpr int kEnoughWords = 20; // a shorter text has no level; common practice, no source
+    const double most = panel.limits.of(Limit::ReadingLevel);
+    for (const ClearedPiece& piece : panel.pieces) {
+        if (!isAdultText(piece.kind) || !hasReadingFormula(piece.language))
+            continue;
+        const TextCounts counts = countText(piece.text);
+        const std::optional<double> grade = fleschKincaidGrade(counts);
+        if (!grade || counts.words < kEnoughWords || *grade <= most)
+            continue;
+        notes.add(Limit::ReadingLevel,
+            piece.id,
+            *grade,
+            Says::tr("%1 reads like school grade %2; shorter sentences and words reach more "
+                     "families.")
+                .arg(called(panel, piece.id), number(*grade)));
     }
 }
 
@@ -133,12 +158,12 @@ void checkWordBalance(const PanelFacts& panel, Notebook& notes)
     }
     if (adult == 0)
         return;
-    const double most = limitOf(Limit::WordBalance).value;
+    const double most = panel.limits.of(Limit::WordBalance);
     if (child == 0) {
         notes.add(Limit::WordBalance,
             {},
             std::nullopt,
-            QStringLiteral("No child speaks on this panel; the adult says %1 words.").arg(adult));
+            Says::tr("No child speaks on this panel; the adult says %1 words.").arg(adult));
         return;
     }
     const double ratio = double(adult) / child;
@@ -146,8 +171,8 @@ void checkWordBalance(const PanelFacts& panel, Notebook& notes)
         notes.add(Limit::WordBalance,
             {},
             ratio,
-            QStringLiteral("The adult says %1 words and the children %2; shorten the adult's text "
-                           "or let more children speak.")
+            Says::tr("The adult says %1 words and the children %2; shorten the adult's text "
+                     "or let more children speak.")
                 .arg(adult)
                 .arg(child));
     }

@@ -18,7 +18,9 @@ enum class GaveWay {
 
 struct AgainWish {
     std::vector<ItemId> edited; // changed or new; removed ones need not be named
-    double dearest = 2; // times the price of the page arranged anew, faults included
+    // Times the price of the page arranged anew, faults included, and half a fault. A page as dear
+    // as it stood is good enough as well, unless something was removed from it.
+    double dearest = 2;
     std::set<int> locked; // pages that never change
 };
 

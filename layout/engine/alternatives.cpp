@@ -3,9 +3,11 @@
 #include "layout/engine/bounds.h"
 #include "layout/engine/divisions.h"
 #include "layout/engine/faults.h"
+#include "layout/engine/mend.h"
 #include "layout/engine/page_price.h"
 #include "layout/engine/pins.h"
 #include "layout/engine/plan.h"
+#include "layout/engine/spread.h"
 #include "layout/engine/targets.h"
 
 #include <algorithm>
@@ -22,12 +24,14 @@ namespace {
 constexpr double kFirstLikeness = 0.4;
 constexpr double kStronger = 1.7;
 constexpr double kWeaker = 0.5;
-// What a round costs, in solves of the request (bench_engine alternatives). A plan's variants are
-// made ready once for all rounds, which is most of their work.
-constexpr double kFreeRound = 0.95;
-constexpr double kPlannedRound = 0.37;
+// What a round costs at most, in solves of the request (bench_engine alternatives). A plan's
+// variants are made ready once for all rounds, which is most of their work.
+constexpr double kFreeRound = 0.45;
+constexpr double kPlannedRound = 0.12;
 constexpr double kLeastLead = 0.8; // of the largest picture's size on the best page
+constexpr double kSmallFault = 8; // units of faults beyond the ratio: leaning by a twentieth more
 constexpr std::size_t kWaysOfATable = 8;
+constexpr int kLeastSpread = 2; // rows of white
 
 // The largest picture keeps the lead it has on the best page, where mending may have changed it.
 void leadAs(const Arrangement& best, std::vector<Piece>& pieces)
@@ -52,7 +56,8 @@ void leadAs(const Arrangement& best, std::vector<Piece>& pieces)
 struct Source {
     Source(
         Request asked, std::vector<ColumnSystem> columns, const Arrangement& best, TextMemo& text)
-        : request(std::move(asked))
+        : memo(text)
+        , request(std::move(asked))
         , systems(std::move(columns))
         , job{request, {}, {}, 1}
     {
@@ -64,14 +69,26 @@ struct Source {
         job.pieces = piecesOf(flowing, text);
         setTargets(job.pieces, request.page, 1, text);
         leadAs(best, job.pieces);
-        leaves = std::make_unique<LeafTable>(request.page, job.pieces, text);
+        standard = job.pieces;
+        use(-1);
+    }
+    // With other prices and sizes, as a page is mended; -1 = the standard ones.
+    void use(int way)
+    {
+        job.pieces = standard;
+        if (way >= 0)
+            resizeForWay(job.pieces, way);
+        leaves = std::make_unique<LeafTable>(
+            request.page, job.pieces, memo, way < 0 ? Weights() : weightsOfWay(way));
     }
     Source(const Source&) = delete;
     Source& operator=(const Source&) = delete;
 
+    TextMemo& memo;
     Request request;
     std::vector<ColumnSystem> systems;
     Job job;
+    std::vector<Piece> standard; // as the job's, at standard sizes
     std::unique_ptr<LeafTable> leaves;
 };
 
@@ -139,6 +156,8 @@ public:
         for (int k = 1; k * each <= m_wish.solves && int(chosen.size()) < m_wish.most; ++k) {
             const int alike = m_out.alike;
             const int dear = m_out.dear;
+            for (const auto& source : m_sources)
+                source->use((k - 1) % (ways() + 1) - 1);
             if (!round(chosen, strength)) {
                 m_out.cancelled = true;
                 break;
@@ -163,6 +182,8 @@ private:
 
     void addSources();
     bool round(const std::vector<std::size_t>& chosen, double strength);
+    [[nodiscard]] Candidate calmest(
+        const Source& source, const PagePlan& page, const ColumnSystem& cuts);
     void consider(const Source& source, Candidate candidate);
     [[nodiscard]] std::vector<std::size_t> choose() const;
     [[nodiscard]] bool unlike(
@@ -249,12 +270,27 @@ bool Search::round(const std::vector<std::size_t>& chosen, double strength)
             const ColumnSystem cuts =
                 withPinEdges(system, source->job.pins, m_request.page.columns);
             for (const PagePlan& page : pagesBelow(*source, system, dearest, m_request.cancel))
-                consider(*source, finished(source->job, {page}, cuts, *source->leaves));
+                consider(*source, calmest(*source, page, cuts));
             if (m_request.cancel != nullptr && m_request.cancel->load(std::memory_order_relaxed))
                 return false;
         }
     }
     return true;
+}
+
+// The page with the white of its foot where it has the fewest faults.
+Candidate Search::calmest(const Source& source, const PagePlan& page, const ColumnSystem& cuts)
+{
+    Candidate best = finished(source.job, {page}, cuts, *source.leaves);
+    if (m_standard.of(best.arrangement).cost > m_wish.dearest * m_bestPrice.cost)
+        return best; // too dear wherever its white is
+    for (int rows = kLeastSpread; rows <= kMostSpread; ++rows)
+        if (const auto wider = spread(page, {rows, rows}, *source.leaves)) {
+            Candidate one = finished(source.job, {*wider}, cuts, *source.leaves);
+            if (one.score < best.score)
+                best = std::move(one);
+        }
+    return best;
 }
 
 void Search::consider(const Source& source, Candidate candidate)
@@ -272,7 +308,7 @@ void Search::consider(const Source& source, Candidate candidate)
     }
     const PagePrice::Price price = m_standard.of(found);
     if (price.cost > m_wish.dearest * m_bestPrice.cost
-        || price.withFaults > m_wish.dearest * m_bestPrice.withFaults
+        || price.withFaults > m_wish.dearest * m_bestPrice.withFaults + kSmallFault
         || found.orderInversions > m_best.orderInversions) {
         ++m_out.dear;
         return;

@@ -11,7 +11,9 @@ struct AlternativesWish {
     int most = 3; // how many, 0..3
     double difference = 0.4; // of the pieces, from the best and from each other, 0..1
     double areaDifference = 0.35; // of the area
-    double dearest = 1.3; // times the best's cost, with and without faults of the whole page
+    // Times the best's cost, with and without faults of the whole page; one small fault may come on
+    // top.
+    double dearest = 1.3;
     double solves = 3; // work spent at most, in solves of the request
 };
 

@@ -117,7 +117,7 @@ struct Item {
     bool fromRight = false; // its lines have their edge at the right
     int side = 0; // of two languages side by side: 1 or 2; 0 = neither
     Wish wish;
-    Mm indent; // kept free at the left unless the cell begins at the margin (a wide hanging mark)
+    Mm indent; // kept free where its lines begin unless that is at the margin (hanging marks)
     [[nodiscard]] bool isPinned() const { return pinned || pinnedAt; }
 };
 

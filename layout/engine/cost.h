@@ -45,10 +45,10 @@ struct Weights {
     double stay = 3; // moving an item that has a previous place
     // Of finished pages:
     double edge = 8; // each left edge beyond what the style allows
-    double hole = 4; // each rectangle of white inside the page; as much again for 60 cells
-    double lean = 60; // what covers the quarters, standard deviation beyond a tenth
+    double hole = 12; // each rectangle of white inside the page; as much again for 60 cells
+    double lean = 150; // what covers the quarters, standard deviation beyond a tenth
     double ink = 1500; // share of ink beyond a sixth, and of untouched paper missing to a half
-    double lead = 6; // a leading picture smaller than a tenth of the panel, or over 23 %
+    double lead = 10; // a leading picture smaller than a tenth of the panel, or over 23 %
     double rival = 15; // a picture that comes too near to the dominant one's size
     double inversion = 10; // each pair that a row-first reader meets the wrong way round
 };

@@ -16,7 +16,9 @@ namespace {
 
 // Prices of moving, beside the usual one, that the whole page is tried with.
 constexpr std::array kStayPrices{12.0, 40.0, 150.0};
-constexpr double kSpare = 1; // units that a good page may cost more, whatever the ratio
+constexpr int kColumnInRows = 2; // about, on paper of any size
+constexpr double kSpare =
+    8; // units that a good page may cost more, whatever the ratio: half a fault
 
 bool shareColumns(const GridRect& a, const GridRect& b)
 {
@@ -53,22 +55,56 @@ std::variant<Again, Failure> EditedPage::run()
         return *failed;
     consider(std::get<Arrangement>(anew), GaveWay::Anew);
     const double fair = m_found.front().priceRatio; // a price until below
+    // What the teacher has had is good enough, even where anew something better would come out.
+    const Arrangement before = asItStood();
+    const PagePrice::Price stood = m_price.of(before);
+    const bool removed = before.items.size() < m_before.size(); // and its place is white now
+    const double most = std::max(m_wish.dearest * fair + kSpare, removed ? 0 : stood.withFaults);
+    const int inversions =
+        std::max(m_found.front().arrangement.orderInversions, before.orderInversions);
     if (auto one = nothingMoves())
         consider(std::move(*one), GaveWay::Nothing);
     tryPushing();
     for (const std::set<ItemId>& free : neighbourhoods())
         tryAround(free);
+    for (const std::set<ItemId>& free : nearest())
+        tryAround(free);
     tryWholePage();
     const Again* best = nullptr;
     for (Again& one : m_found) {
         const bool tidy = isTidy(one.arrangement);
-        const bool good = tidy && one.priceRatio <= m_wish.dearest * fair + kSpare
-            && one.arrangement.orderInversions <= m_found.front().arrangement.orderInversions;
+        const bool good =
+            tidy && one.priceRatio <= most && one.arrangement.orderInversions <= inversions;
         one.priceRatio /= std::max(1e-9, fair);
         if (good && (best == nullptr || one.movement < best->movement))
             best = &one;
     }
     return best != nullptr ? *best : m_found.front();
+}
+
+// What the request still has, where it was.
+Arrangement EditedPage::asItStood() const
+{
+    Arrangement out;
+    out.pages = 1;
+    for (const Item& item : m_request.items)
+        if (const auto was = m_before.find(item.id); was != m_before.end())
+            out.items.push_back(was->second);
+    out.orderInversions = inversionsOf(out);
+    return out;
+}
+
+int EditedPage::inversionsOf(const Arrangement& page) const
+{
+    std::vector<GridRect> cells;
+    std::vector<int> groups;
+    for (const Placement& place : page.items) {
+        cells.push_back(place.at);
+        for (const Item& item : m_request.items)
+            if (item.id == place.id)
+                groups.push_back(item.group);
+    }
+    return orderInversions(cells, groups);
 }
 
 bool EditedPage::isEdited(ItemId id) const
@@ -89,8 +125,6 @@ void EditedPage::consider(Arrangement found, GaveWay gaveWay)
 {
     // What stayed in its cell is left exactly as it was.
     std::vector<Placement> stood;
-    std::vector<GridRect> cells;
-    std::vector<int> groups;
     for (Placement& place : found.items) {
         const auto was = m_before.find(place.id);
         if (was != m_before.end() && m_touched.count(place.id) == 0) {
@@ -98,12 +132,8 @@ void EditedPage::consider(Arrangement found, GaveWay gaveWay)
                 place = was->second;
             stood.push_back(was->second);
         }
-        cells.push_back(place.at);
-        for (const Item& item : m_request.items)
-            if (item.id == place.id)
-                groups.push_back(item.group);
     }
-    found.orderInversions = orderInversions(cells, groups);
+    found.orderInversions = inversionsOf(found);
     Again again;
     again.movement = difference(stood, found.items, m_request).pieces;
     again.priceRatio = m_price.of(found).withFaults;
@@ -200,6 +230,36 @@ std::vector<std::set<ItemId>> EditedPage::neighbourhoods() const
     return out;
 }
 
+// Rows and columns between a piece and what was edited.
+int EditedPage::distance(const GridRect& at) const
+{
+    int least = m_request.page.rows + m_request.page.columns;
+    for (const GridRect& edited : places()) {
+        const int across = std::max({0, edited.x - at.x - at.w, at.x - edited.x - edited.w});
+        const int down = std::max({0, edited.y - at.y - at.h, at.y - edited.y - edited.h});
+        least = std::min(least, kColumnInRows * across + down);
+    }
+    return least;
+}
+
+// The nearest pieces, in ever larger sets.
+std::vector<std::set<ItemId>> EditedPage::nearest() const
+{
+    std::vector<std::pair<int, ItemId>> byDistance;
+    for (const Item& item : m_request.items)
+        if (const auto was = m_before.find(item.id); was != m_before.end() && !item.pinned)
+            byDistance.emplace_back(distance(was->second.at), item.id);
+    std::sort(byDistance.begin(), byDistance.end());
+    std::vector<std::set<ItemId>> out;
+    std::set<ItemId> free;
+    for (std::size_t k = 0; k + 1 < byDistance.size(); ++k) {
+        free.insert(byDistance[k].second);
+        if (k > 0)
+            out.push_back(free);
+    }
+    return out;
+}
+
 // Nothing lies over another piece, no stranger within the rectangle of a group.
 bool EditedPage::isTidy(const Arrangement& page) const
 {
@@ -229,66 +289,6 @@ bool EditedPage::isTidy(const Arrangement& page) const
             return one.first > 0 && one.first != groupOf[place.id] && overlap(one.second, place.at);
         });
     });
-}
-
-// What is touched takes its room from what is below or above it; a new piece tries every place
-// beside another piece, at that piece's width.
-void EditedPage::tryPushing()
-{
-    if (m_touched.size() != 1)
-        return;
-    const ItemId id = *m_touched.begin();
-    LeafTable& leaves = m_price.leaves();
-    const int index = leafOf(id);
-    if (index < 0)
-        return;
-    if (const auto was = m_before.find(id); was != m_before.end()) {
-        GridRect at = was->second.at;
-        at.h = std::max(at.h, leaves.leastRows(index, at.x, at.w));
-        tryPush(id, at, Push::Down);
-        at.y -= at.h - was->second.at.h;
-        tryPush(id, at, Push::Up);
-        return;
-    }
-    for (const auto& [other, place] : m_before) {
-        GridRect at = place.at;
-        at.h = leaves.leastRows(index, at.x, at.w);
-        for (const int y : {place.at.y - at.h,
-                 place.at.y,
-                 place.at.y + place.at.h - at.h,
-                 place.at.y + place.at.h}) {
-            at.y = y;
-            tryPush(id, at, Push::Down);
-            tryPush(id, at, Push::Up);
-        }
-    }
-}
-
-void EditedPage::tryPush(ItemId piece, const GridRect& to, Push direction)
-{
-    LeafTable& leaves = m_price.leaves();
-    Pushing pushing;
-    for (const Item& item : m_request.items) {
-        if (const auto was = m_before.find(item.id); was != m_before.end())
-            pushing.cells[item.id] = was->second.at;
-        if (item.pinned)
-            pushing.fixed.insert(item.id);
-    }
-    if (to.h > m_request.page.rows || !push(pushing, piece, to, direction, leaves))
-        return;
-    Arrangement out;
-    out.pages = 1;
-    for (const Item& item : m_request.items) {
-        const GridRect& at = pushing.cells.at(item.id);
-        const auto was = m_before.find(item.id);
-        const bool stays = was != m_before.end() && was->second.at == at && item.id != piece;
-        if (stays)
-            out.items.push_back(was->second);
-        else if (const int index = leafOf(item.id); index >= 0)
-            out.items.push_back(placePinned(index, at, leaves));
-    }
-    if (out.items.size() == m_request.items.size())
-        consider(std::move(out), GaveWay::Neighbours);
 }
 
 void EditedPage::tryAround(const std::set<ItemId>& free)

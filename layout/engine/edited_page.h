@@ -28,12 +28,29 @@ public:
 private:
     [[nodiscard]] bool isEdited(ItemId id) const;
     [[nodiscard]] int leafOf(ItemId id); // -1 = there is none
+    [[nodiscard]] Arrangement asItStood() const;
+    [[nodiscard]] int inversionsOf(const Arrangement& page) const;
     void consider(Arrangement found, GaveWay gaveWay);
     [[nodiscard]] std::optional<Arrangement> nothingMoves();
     [[nodiscard]] std::vector<std::set<ItemId>> neighbourhoods() const;
+    [[nodiscard]] std::vector<std::set<ItemId>> nearest() const;
+    [[nodiscard]] int distance(const GridRect& at) const;
     [[nodiscard]] bool isTidy(const Arrangement& page) const;
     void tryPushing();
-    void tryPush(ItemId piece, const GridRect& to, Push direction);
+    // A piece that takes the cell `to`, having had `from`; others whose cells change with it.
+    struct Grown {
+        ItemId id = 0;
+        GridRect to;
+        GridRect from;
+        std::map<ItemId, GridRect> others;
+    };
+    void tryGrowing(ItemId id, int index);
+    [[nodiscard]] std::optional<std::map<ItemId, GridRect>> narrowed(
+        ItemId id, const GridRect& to, bool right);
+    void tryPlacing(ItemId id, int index);
+    void tryPlacingBeside(ItemId id, int index, ItemId other);
+    void tryPush(const Grown& grown);
+    void tryPush(const Grown& grown, double share);
     void tryAround(const std::set<ItemId>& free);
     void tryWholePage();
     [[nodiscard]] std::vector<GridRect> places() const;

@@ -21,9 +21,10 @@ constexpr double kTintInk = 0.05;
 constexpr double kTextInk = 0.09; // of a block of text, leading included
 constexpr double kMostInk = 0.150;
 constexpr double kLeastWhite = 0.51;
-constexpr double kMostImbalance = 0.10;
+constexpr double kMostImbalance = 0.09;
 constexpr double kLeastLead = 0.10;
 constexpr double kMostLead = 0.23;
+constexpr double kTouch = 0.2; // mm; less of a row or column is not to be seen
 
 struct Cover {
     RectMm box;
@@ -58,17 +59,20 @@ public:
         , m_white(std::size_t(m_columns) * std::size_t(m_rows), 1)
     {
         const double across = (page.width(1) + page.gutter).value();
-        const double touch = 0.01; // of a column or row; less is not to be seen
+        const double down = page.rowUnit.value();
+        // The first and last column or row that is covered by more than a touch.
+        const auto from = [](Mm edge, double step) {
+            return int(std::floor((edge.value() + kTouch) / step));
+        };
+        const auto to = [](Mm edge, double step) {
+            return int(std::ceil((edge.value() - kTouch) / step)) - 1;
+        };
         for (const Cover& cover : covers) {
             const RectMm& box = cover.box;
-            const auto cellOf = [](double from, double step) {
-                return int(std::floor(from / step));
-            };
-            const int left = cellOf((box.x - page.margin).value(), across);
-            const int right = cellOf((box.right() - page.margin).value() - touch * across, across);
-            const int top = cellOf((box.y - page.margin).value(), page.rowUnit.value());
-            const int bottom =
-                cellOf((box.bottom() - page.margin).value() - touch * across, page.rowUnit.value());
+            const int left = from(box.x - page.margin, across);
+            const int right = to(box.right() - page.margin, across);
+            const int top = from(box.y - page.margin, down);
+            const int bottom = to(box.bottom() - page.margin, down);
             for (int r = std::max(0, top); r <= std::min(bottom, m_rows - 1); ++r)
                 for (int c = std::max(0, left); c <= std::min(right, m_columns - 1); ++c)
                     at(c, r) = 0;

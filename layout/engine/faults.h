@@ -14,7 +14,7 @@ struct PageFaults {
     double lead = 0; // share of the panel that the largest of several pictures has; 0 = fewer
     double imbalance = 0; // standard deviation of what covers the quarters, as share of a quarter
     double ink = 0; // share of the panel, photographs at their usual tone
-    double white = 0; // share of the paper that nothing touches
+    double white = 1; // share of the paper that nothing touches
 };
 
 // Everything on `page` of an arrangement.

@@ -1,6 +1,7 @@
 #include "layout/engine/finish.h"
 
 #include "layout/engine/faults.h"
+#include "layout/engine/run_rules.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,6 +27,7 @@ public:
         : m_page(page)
         , m_system(system)
         , m_leaves(leaves)
+        , m_rules(leaves)
         , m_out(out)
     {
     }
@@ -83,6 +85,7 @@ private:
     int m_page;
     const ColumnSystem& m_system;
     LeafTable& m_leaves;
+    RunRules m_rules;
     Arrangement& m_out;
 
     friend Placement wainscot::engine::placePinned(int, const GridRect&, LeafTable&);
@@ -101,9 +104,9 @@ Placement Finisher::placed(int index, const GridRect& at, const LeafFit& fit) co
         room.h -= piece.item.wish.rowsAbove;
     }
     out.cell = page.cell(room);
-    const Mm indent = at.x > 0 ? piece.item.indent : Mm(0);
+    const Mm indent = indentOf(piece.item, at.x, at.w, page);
     const double full = out.cell.height.value();
-    out.cell.x += indent;
+    out.cell.x += piece.item.fromRight ? Mm(0) : indent;
     out.cell.width -= indent;
     double height = fit.textHeight;
     if (piece.isPicture()) {
@@ -272,7 +275,8 @@ void Finisher::partGroups(const Node& stack)
     for (std::size_t k = 1; k < stack.children.size(); ++k) {
         const GridRect& above = stack.children[k - 1].at;
         const Node& below = stack.children[k];
-        if (below.at.y > above.y + above.h && m_leaves.piece(below.first).item.group > 0)
+        const bool changes = m_rules.gapRows(below.first) > 0; // else the white is for calm alone
+        if (changes && below.at.y > above.y + above.h && m_leaves.piece(below.first).item.group > 0)
             hairlineAbove(below.at);
     }
 }

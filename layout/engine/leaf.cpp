@@ -26,6 +26,12 @@ void add(std::int64_t& term, double units)
 
 } // namespace
 
+Mm indentOf(const Item& item, int x, int w, const PageSpec& page)
+{
+    const bool atMargin = item.fromRight ? x + w == page.columns : x == 0;
+    return atMargin ? Mm(0) : item.indent;
+}
+
 double clearBelow(const Piece& piece, const PageSpec& page)
 {
     const double gutter = page.gutter.value();
@@ -115,7 +121,7 @@ double LeafTable::textWidth(const Piece& piece, double cellWidth) const
 double LeafTable::captionHeight(int i, int x, int w)
 {
     const Piece& piece = m_pieces[std::size_t(i)];
-    const double indent = x > 0 ? piece.item.indent.value() : 0;
+    const double indent = indentOf(piece.item, x, w, m_page).value();
     const double width = textWidth(piece, m_page.width(w).value() - indent);
     const double height = m_text.measure(piece.item.id, Mm(width)).height.value();
     return height > 0 && piece.isPicture() ? height + piece.spec.captionGap.value() : height;
@@ -262,7 +268,7 @@ LeafFit LeafTable::ownFit(int i, int x, int w, int h)
     const int rows = piece.item.pinned ? h : h - wish.rowsAbove;
     if (rows < 1)
         return out;
-    const double indent = x > 0 ? piece.item.indent.value() : 0;
+    const double indent = indentOf(piece.item, x, w, m_page).value();
     const double width = m_page.width(w).value() - indent;
     if (piece.blank) {
         out.possible = true;
@@ -283,17 +289,20 @@ std::size_t LeafTable::place(int i, int x, int w) const
     return (std::size_t(i) * side + std::size_t(x)) * side + std::size_t(w);
 }
 
-int LeafTable::shapeColumn(int i, int x) const
+int LeafTable::shapeColumn(int i, int x, int w) const
 {
     const Item& item = m_pieces[std::size_t(i)].item;
     if (item.previous || item.wish.firstColumn >= 0)
         return x;
-    return item.indent > Mm(0) && x > 0 ? 1 : 0;
+    const bool indented = indentOf(item, x, w, m_page) > Mm(0);
+    if (item.fromRight)
+        return indented ? 0 : m_page.columns - w;
+    return indented ? 1 : 0;
 }
 
 const std::vector<Cost>& LeafTable::ownCosts(int i, int x, int w)
 {
-    const int column = shapeColumn(i, x);
+    const int column = shapeColumn(i, x, w);
     auto& row = m_costs[place(i, column, w)];
     if (row.empty()) {
         row.assign(std::size_t(m_page.rows) + 1, kNever);
@@ -365,7 +374,7 @@ int LeafTable::leastCells(int i)
     int least = m_page.columns * m_page.rows + 1;
     for (int w = 1; w <= m_page.columns; ++w)
         for (int x = 0; x + w <= m_page.columns; ++x) {
-            if (x > 0 && shapeColumn(i, x) == shapeColumn(i, x - 1))
+            if (x > 0 && shapeColumn(i, x, w) == shapeColumn(i, x - 1, w))
                 continue; // as one column further left
             const int rows = leastRows(i, x, w);
             if (rows <= m_page.rows)

@@ -77,8 +77,8 @@ private:
     [[nodiscard]] const std::vector<Cost>& ownCosts(int i, int x, int w);
     [[nodiscard]] Cost likeness(int i, int x, int w, int h) const;
     [[nodiscard]] std::size_t place(int i, int x, int w) const;
-    // The first column in which the piece costs the same as in column x.
-    [[nodiscard]] int shapeColumn(int i, int x) const;
+    // The first column in which the piece costs the same as in column x at this width.
+    [[nodiscard]] int shapeColumn(int i, int x, int w) const;
 
     PageSpec m_page;
     std::vector<Piece> m_pieces;
@@ -90,6 +90,9 @@ private:
     std::vector<Cost> m_likeness; // price of each piece
     std::vector<std::vector<Cost>> m_avoiding; // as m_costs, with likeness
 };
+
+// What a piece in columns x .. x+w-1 keeps free beside the edge of its lines.
+[[nodiscard]] Mm indentOf(const Item& item, int x, int w, const PageSpec& page);
 
 // White that must stay between the last baseline of a text and the next piece, mm.
 [[nodiscard]] double clearBelow(const Piece& piece, const PageSpec& page);

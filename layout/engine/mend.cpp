@@ -1,6 +1,8 @@
 #include "layout/engine/mend.h"
 
 #include "layout/engine/faults.h"
+#include "layout/engine/near_pages.h"
+#include "layout/engine/spread.h"
 #include "layout/engine/targets.h"
 
 #include <array>
@@ -109,19 +111,86 @@ private:
     std::map<ItemId, int> m_places;
 };
 
+// Keeps the best page met.
+class Mender {
+public:
+    Mender(Candidate first, const Job& job, TextMemo& text)
+        : m_text(text)
+        , m_judge(job, text)
+        , m_best(std::move(first))
+        , m_faults(m_judge.faults(m_best))
+        , m_price(m_judge.price(m_best, m_faults))
+    {
+    }
+
+    bool sound() const { return isSound(m_faults) && m_best.arrangement.orderInversions == 0; }
+    Candidate take() { return std::move(m_best); }
+
+    // Pages of the job at these prices, as they are and with the white of their foot shared out.
+    void explore(const Job& job, const std::vector<ColumnSystem>& systems, const Weights& weights)
+    {
+        if (sound())
+            return;
+        LeafTable leaves(job.request.page, job.pieces, m_text, weights);
+        for (const ColumnSystem& system : systems)
+            for (const PagePlan& page : pagesNear(system, leaves, job.request.cancel)) {
+                consider(job, page, system, leaves);
+                for (int bands = 0; bands <= kMostSpread; ++bands)
+                    for (int columns = 0; columns <= kMostSpread; ++columns)
+                        if (const auto wider = spread(page, {bands, columns}, leaves))
+                            consider(job, *wider, system, leaves);
+            }
+    }
+
+private:
+    void consider(
+        const Job& job, const PagePlan& page, const ColumnSystem& system, LeafTable& leaves)
+    {
+        Candidate one = finished(job, {page}, system, leaves);
+        if (m_judge.price(one, {}) >= m_price)
+            return; // faults only add to it
+        const PageFaults found = m_judge.faults(one);
+        const double asked = m_judge.price(one, found);
+        if (asked >= m_price)
+            return;
+        m_best = std::move(one);
+        m_faults = found;
+        m_price = asked;
+    }
+
+    TextMemo& m_text;
+    Judge m_judge;
+    Candidate m_best;
+    PageFaults m_faults;
+    double m_price;
+};
+
 } // namespace
+
+int ways()
+{
+    return int(kAttempts.size());
+}
+
+Weights weightsOfWay(int way)
+{
+    return weightsFor(kAttempts[std::size_t(way)]);
+}
+
+void resizeForWay(std::vector<Piece>& pieces, int way)
+{
+    resize(pieces, kAttempts[std::size_t(way)]);
+}
 
 Candidate mended(
     Candidate first, const Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
 {
-    Candidate best = std::move(first);
-    if (!best.possible || best.arrangement.pages != 1)
-        return best;
-    const Judge judge(job, text);
-    PageFaults faults = judge.faults(best);
-    double price = judge.price(best, faults);
+    if (!first.possible || first.arrangement.pages != 1)
+        return first;
+    Mender mender(std::move(first), job, text);
+    mender.explore(job, systems, Weights());
     for (const Attempt& attempt : kAttempts) {
-        if (isSound(faults) && best.arrangement.orderInversions == 0)
+        if (mender.sound())
             break;
         Job other = job;
         other.pages = 1;
@@ -132,18 +201,9 @@ Candidate mended(
             setTargets(other.pieces, job.request.page, 1, text, {leader, 0});
         }
         resize(other.pieces, attempt);
-        Candidate one = solveSystems(other, systems, text, weightsFor(attempt));
-        if (!one.possible)
-            continue;
-        const PageFaults found = judge.faults(one);
-        const double asked = judge.price(one, found);
-        if (asked < price) {
-            best = std::move(one);
-            faults = found;
-            price = asked;
-        }
+        mender.explore(other, systems, weightsFor(attempt));
     }
-    return best;
+    return mender.take();
 }
 
 } // namespace wainscot::engine

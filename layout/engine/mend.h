@@ -11,4 +11,9 @@ namespace wainscot::engine {
 [[nodiscard]] Candidate mended(
     Candidate first, const Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text);
 
+// The prices and sizes a page is tried with besides the standard ones, 0 to ways() - 1.
+[[nodiscard]] int ways();
+[[nodiscard]] Weights weightsOfWay(int way);
+void resizeForWay(std::vector<Piece>& pieces, int way);
+
 } // namespace wainscot::engine

@@ -57,7 +57,7 @@ public:
     {
         const int rows = m_leaves.page().rows;
         if (const auto frame = m_frames.find(page); frame != m_frames.end())
-            return {frame->second.cost(first, last), rows};
+            return {beginsInside(first, last) ? kNever : frame->second.cost(first, last), rows};
         if (first == last)
             return {kNever, rows};
         auto& known = m_free[std::size_t(first) * m_side + std::size_t(last)];
@@ -82,6 +82,15 @@ public:
     }
 
 private:
+    // A piece that must begin a page cannot stand in the middle of one, not even beside a pin.
+    bool beginsInside(int first, int last) const
+    {
+        for (int i = first + 1; i < last; ++i)
+            if (m_leaves.piece(i).item.breakBefore)
+                return true;
+        return false;
+    }
+
     const RunTable& m_table;
     LeafTable& m_leaves;
     std::size_t m_side;

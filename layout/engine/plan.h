@@ -73,12 +73,14 @@ struct Plan {
 };
 
 // The plans by name, each with what it is for; the order is that of the style.
-//   "days"     days on a wall: a process, its days one after the other
-//   "voices"   one question, many voices
-//   "evening"  an evening for families: everything in two languages, room to write
-//   "drawing"  one drawing and its words
-//   "thread"   one idea over two to four meetings
-//   "door"     one picture and two voices on a small sheet
+//   "days"      days on a wall: a process, its days one after the other
+//   "voices"    one question, many voices
+//   "evening"   an evening for families: everything in two languages, room to write
+//   "drawing"   one drawing and its words
+//   "thread"    one idea over two to four meetings
+//   "door"      one picture and two voices on a small sheet
+//   "before"    before and after: a day then, small, and a later one, large
+//   "questions" what one child asked, page by page
 [[nodiscard]] const std::vector<Plan>& plans();
 [[nodiscard]] const Plan* planByName(const std::string& name); // null for another name
 

@@ -195,7 +195,8 @@ Plan thread()
 
 const std::vector<Plan>& plans()
 {
-    static const std::vector<Plan> all = {days(), voices(), evening(), drawing(), thread(), door()};
+    static const std::vector<Plan> all = {
+        days(), voices(), evening(), drawing(), thread(), door(), before(), questions()};
     return all;
 }
 

@@ -37,6 +37,7 @@ Role roleOf(const Item& item, const std::vector<PlanBand>& bands)
     case Kind::Work:
         return first({Role::Work}, Role::Group);
     case Kind::Label:
+        return first({Role::Label, Role::Voice}, Role::Group);
     case Kind::Quote:
         return first({Role::Voice}, Role::Group);
     }
@@ -59,8 +60,11 @@ std::vector<Deal> groupDeals(const std::vector<PlanBand>& bands, int count)
         for (const PlanPart& place : band.parts)
             if (place.role == Role::Group && !band.spread)
                 (band.repeats ? wide : lead) = place.groups;
-    if (wide == 0)
-        return {Deal{}};
+    if (wide == 0) {
+        Deal alone;
+        alone.lead = std::min(lead, count);
+        return {alone};
+    }
     const bool adults = hasPart(bands, Role::Adult, true);
     const bool blanks = hasPart(bands, Role::Blank, true);
     std::vector<Deal> out;

@@ -71,7 +71,9 @@ namespace wainscot::engine::planning {
     return one;
 }
 
-// The plan that does not stand in plan_data.cpp.
+// The plans that do not stand in plan_data.cpp.
 [[nodiscard]] Plan door();
+[[nodiscard]] Plan before();
+[[nodiscard]] Plan questions();
 
 } // namespace wainscot::engine::planning

@@ -70,7 +70,8 @@ bool push(Pushing& pushing, ItemId piece, const GridRect& to, Push direction, Le
                 continue;
             if (id == piece || pushing.fixed.count(id) > 0 || ++steps > kMostSteps)
                 return false;
-            const int given = spare(leaves, id, cell, needed);
+            const int gives = std::min(needed, int(pushing.share * cell.h));
+            const int given = spare(leaves, id, cell, gives);
             cell.h -= given;
             cell.y += direction == Push::Down ? needed : given - needed;
             if (cell.y < 0 || cell.y + cell.h > rows)

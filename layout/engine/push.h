@@ -13,6 +13,7 @@ enum class Push { Down, Up };
 struct Pushing {
     std::map<ItemId, GridRect> cells; // of one page
     std::set<ItemId> fixed; // pinned pieces
+    double share = 1; // of its height that a piece gives at most before it moves
 };
 
 // Puts `piece` into the cell `to` and pushes the others out of its way: each first gives what

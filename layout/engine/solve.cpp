@@ -8,6 +8,7 @@
 #include "layout/engine/pins.h"
 #include "layout/engine/reading.h"
 #include "layout/engine/search.h"
+#include "layout/engine/spread.h"
 #include "layout/engine/targets.h"
 
 #include <algorithm>
@@ -75,10 +76,12 @@ Candidate finished(const Job& job,
 Candidate solveSystem(const Job& job, const ColumnSystem& system, LeafTable& leaves, Cost ceiling)
 {
     RunTable table(leaves, withPinEdges(system, job.pins, job.request.page.columns));
-    const Pagination found =
+    Pagination found =
         cheapestPages(table, leaves, job.pins, {job.pages, ceiling, job.request.cancel});
     if (found.pages.empty())
         return {};
+    for (PagePlan& page : found.pages)
+        page = spreadAsBefore(std::move(page), leaves);
     Candidate out = finished(job, found.pages, table.system(), leaves);
     out.cost = found.cost;
     return out;

@@ -1,5 +1,6 @@
 #include "layout/paper/document_metadata.h"
 
+#include "layout/paper/attachment.h"
 #include "layout/paper/qpdf.h"
 
 #include <array>
@@ -12,17 +13,6 @@ namespace wainscot::pdf {
 namespace {
 
 using Handle = QPDFObjectHandle;
-
-// D:YYYYMMDDHHmmSS with the offset from UTC (ISO 32000-1, 7.9.4).
-QString pdfDate(const QDateTime& when)
-{
-    const int minutes = when.offsetFromUtc() / 60;
-    return when.toString(QStringLiteral("'D:'yyyyMMddHHmmss"))
-        + QStringLiteral("%1%2'%3'")
-              .arg(minutes < 0 ? QLatin1Char('-') : QLatin1Char('+'))
-              .arg(std::abs(minutes) / 60, 2, 10, QLatin1Char('0'))
-              .arg(std::abs(minutes) % 60, 2, 10, QLatin1Char('0'));
-}
 
 QString isoDate(const QDateTime& when)
 {
@@ -44,9 +34,10 @@ std::string xmpPacket(const DocumentFacts& facts)
         body += QStringLiteral("<xmp:CreateDate>%1</xmp:CreateDate>\n"
                                "<xmp:ModifyDate>%1</xmp:ModifyDate>\n")
                     .arg(isoDate(facts.created));
-    if (facts.archival)
-        body += QStringLiteral("<pdfaid:part>2</pdfaid:part>\n"
-                               "<pdfaid:conformance>U</pdfaid:conformance>\n");
+    if (facts.archivalPart > 0)
+        body += QStringLiteral("<pdfaid:part>%1</pdfaid:part>\n"
+                               "<pdfaid:conformance>U</pdfaid:conformance>\n")
+                    .arg(facts.archivalPart);
     const QString packet =
         QStringLiteral("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
                        "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"

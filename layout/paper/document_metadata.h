@@ -13,7 +13,7 @@ struct DocumentFacts {
     QString title;
     QString language; // BCP 47
     QDateTime created; // invalid = none
-    bool archival = true; // declares PDF/A part 2, level U
+    int archivalPart = 2; // declares PDF/A of this part, level U; 0 = declares nothing
 };
 
 void writeMetadata(QPDF& file, const DocumentFacts& facts);

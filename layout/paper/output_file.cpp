@@ -1,5 +1,7 @@
 #include "layout/paper/output_file.h"
 
+#include "core/base/commit_file.h"
+
 namespace wainscot::pdf {
 
 OutputFile::OutputFile(const QString& path, std::function<bool()> cancelled)
@@ -27,7 +29,7 @@ void OutputFile::write(const unsigned char* data, std::size_t length)
 
 void OutputFile::commit()
 {
-    if (!m_file.commit())
+    if (!commitWhole(m_file))
         throw WriteFailed(m_file.errorString().toStdString());
 }
 

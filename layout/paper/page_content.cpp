@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace wainscot::pdf {
 
@@ -71,6 +72,15 @@ std::string PageContent::box(const RectMm& onPanel) const
         + points(onPanel.height);
 }
 
+std::string PageContent::corners(const RectMm& b) const
+{
+    if (!m_place)
+        return "[" + x(b.x) + " " + y(b.bottom()) + " " + x(b.right()) + " " + y(b.y) + "]";
+    const auto across = [&](Mm at) { return points(m_place->x + m_scale * at); };
+    const auto up = [&](Mm at) { return points(m_whole.height - m_place->y - m_scale * at); };
+    return "[" + across(b.x) + " " + up(b.bottom()) + " " + across(b.right()) + " " + up(b.y) + "]";
+}
+
 void PageContent::addElements(const DisplayList& list)
 {
     m_nodes.assign(list.elements.size(), m_parent);
@@ -81,11 +91,8 @@ void PageContent::addElements(const DisplayList& list)
         const Element& element = list.elements[i];
         StructureTree::Properties properties{
             typeOf(element.role), element.language, element.alternative, {}, {}};
-        if (element.role == Role::Figure) {
-            const RectMm& b = element.bounds;
-            properties.box =
-                "[" + x(b.x) + " " + y(b.bottom()) + " " + x(b.right()) + " " + y(b.y) + "]";
-        }
+        if (element.role == Role::Figure)
+            properties.box = corners(element.bounds);
         const auto parent = static_cast<std::size_t>(std::max(element.parent, 0));
         m_nodes[i] = m_tree->add(m_nodes[parent], std::move(properties));
     }
@@ -167,8 +174,29 @@ void PageContent::play(const DisplayList& list)
             draw(*picture, list.size);
         else if (const auto* disc = std::get_if<Disc>(&mark.shape))
             draw(*disc);
+        else if (const auto* shape = std::get_if<Shape>(&mark.shape))
+            draw(*shape);
     }
     leave();
+}
+
+void PageContent::playInto(const DisplayList& list, const RectMm& place)
+{
+    leave();
+    m_whole = m_media;
+    m_place = place.movedBy(m_origin.x, m_origin.y);
+    m_scale = place.width / list.size.width;
+    const PointMm origin = std::exchange(m_origin, PointMm{});
+    const QRgb colour = m_colour;
+    m_stream += "q " + number(m_scale) + " 0 0 " + number(m_scale) + " " + points(m_place->x) + " "
+        + points(m_whole.height - m_place->bottom()) + " cm\n";
+    m_media = list.size;
+    play(list);
+    m_stream += "Q\n";
+    m_colour = colour;
+    m_media = m_whole;
+    m_origin = origin;
+    m_place.reset();
 }
 
 void PageContent::setColour(QRgb colour)
@@ -212,6 +240,25 @@ void PageContent::draw(const Disc& disc)
     if (disc.ring > Mm())
         m_stream += circle(disc.centre, disc.radius - disc.ring);
     m_stream += "f*\n"; // even-odd: a ring is open inside
+}
+
+void PageContent::draw(const Shape& shape)
+{
+    setColour(shape.colour);
+    const auto point = [&](int index) {
+        const QPainterPath::Element at = shape.area.elementAt(index);
+        return x(Mm(at.x)) + " " + y(Mm(at.y)) + " ";
+    };
+    for (int i = 0; i < shape.area.elementCount(); ++i) {
+        const QPainterPath::Element element = shape.area.elementAt(i);
+        if (element.isCurveTo()) { // with the two elements after it
+            m_stream += point(i) + point(i + 1) + point(i + 2) + "c ";
+            i += 2;
+        } else {
+            m_stream += point(i) + (element.isMoveTo() ? "m " : "l ");
+        }
+    }
+    m_stream += "f\n";
 }
 
 void PageContent::draw(const PlacedPicture& picture, SizeMm panel)
@@ -378,6 +425,14 @@ void PageContent::drawForm(const std::string& name,
     m_resources.getKey("/XObject").replaceKey(name, form);
     m_stream += "q " + box(window) + " re W n " + number(scale) + " 0 0 " + number(scale) + " "
         + x(topLeft.x) + " " + y(topLeft.y + formSize.height * scale) + " cm " + name + " Do Q\n";
+}
+
+void PageContent::enlarge(double scale)
+{
+    leave();
+    m_stream = "q " + number(scale) + " 0 0 " + number(scale) + " "
+        + points(m_media.width * (1 - scale) / 2) + " " + points(m_media.height * (1 - scale) / 2)
+        + " cm\n" + m_stream + "Q\n";
 }
 
 std::string PageContent::take()

@@ -9,6 +9,7 @@
 #include "layout/typeset/display_list.h"
 
 #include <map>
+#include <optional>
 #include <string>
 
 namespace wainscot::pdf {
@@ -31,6 +32,8 @@ public:
     void tagInto(StructureTree& tree, StructureTree::Node parent, int page);
 
     void play(const DisplayList& list);
+    // A list of its own size drawn smaller or larger into a place of the same shape.
+    void playInto(const DisplayList& list, const RectMm& place);
 
     // Things of the page itself, in media coordinates: never part of the structure.
     void drawLines(const std::vector<Line>& lines, Pt thickness, QRgb colour = 0xff000000);
@@ -43,6 +46,9 @@ public:
         PointMm topLeft,
         double scale,
         SizeMm formSize);
+
+    // Everything drawn so far, larger or smaller around the middle of the page. REQUIRES: untagged
+    void enlarge(double scale);
 
     // Ends the content; nothing can be drawn after it.
     [[nodiscard]] std::string take();
@@ -60,6 +66,7 @@ private:
     void leave();
     void draw(const Fill& fill, SizeMm panel);
     void draw(const Disc& disc);
+    void draw(const Shape& shape);
     [[nodiscard]] std::string circle(PointMm centre, Mm radius) const;
     void draw(const PlacedPicture& picture, SizeMm panel);
     void draw(const GlyphRun& run, int element);
@@ -69,11 +76,15 @@ private:
     [[nodiscard]] std::string x(Mm onPanel) const;
     [[nodiscard]] std::string y(Mm onPanel) const;
     [[nodiscard]] std::string box(const RectMm& onPanel) const; // "x y width height"
+    [[nodiscard]] std::string corners(const RectMm& b) const; // on the page, of a figure
 
     SharedObjects m_shared;
     SizeMm m_media;
     PointMm m_origin;
     Mm m_bleed;
+    std::optional<RectMm> m_place; // of a list that is drawn into a part of the page
+    double m_scale = 1;
+    SizeMm m_whole; // of the media, while m_media is a list's own size
     std::string m_stream;
     QPDFObjectHandle m_resources;
     QRgb m_colour = 0xff000000; // a page begins with black

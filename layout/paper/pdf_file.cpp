@@ -57,20 +57,26 @@ PaperOptions completed(PaperOptions options, const DisplayList& first)
 
 } // namespace
 
-PdfFile::PdfFile(const PaperOptions& options,
-    const PicturePlan& plan,
-    const std::vector<BakedPicture>& pictures,
-    const std::shared_ptr<Spool>& spool)
+PdfFile::PdfFile(const PaperOptions& options, const PicturePlan& plan, std::shared_ptr<Spool> spool)
     : m_options(options)
     , m_plan(plan)
+    , m_pictures(plan.pictures().size())
     , m_fonts(m_pdf)
     , m_tree(options.language)
+    , m_spool(std::move(spool))
 {
     m_pdf.emptyPDF();
-    for (const BakedPicture& picture : pictures) {
-        m_pictures.push_back(imageObject(m_pdf, picture, spool));
-        m_passedThrough += picture.passedThrough ? 1 : 0;
-    }
+}
+
+void PdfFile::setPicture(std::size_t index, const BakedPicture& picture)
+{
+    m_pictures[index] = imageObject(m_pdf, picture, m_spool);
+    m_passedThrough += picture.passedThrough() ? 1 : 0;
+}
+
+bool PdfFile::hasPicture(std::size_t index) const
+{
+    return m_pictures[index].isInitialized();
 }
 
 Handle PdfFile::addPageObject(SizeMm media, PageContent& content)
@@ -103,6 +109,30 @@ void PdfFile::addPage(const DisplayList& list, bool several)
     page.replaceKey("/Tabs", Handle::newName("/S"));
 }
 
+StructureTree::Node PdfFile::addSection(const QString& language)
+{
+    return m_tree.add(StructureTree::kRoot, {"Sect", language, {}, {}, {}});
+}
+
+int PdfFile::addPage(const TermPage& page, StructureTree::Node parent)
+{
+    const SizeMm size = page.list.size;
+    const int number = static_cast<int>(m_pages.size());
+    PageContent content(shared(), size, {Mm(0), Mm(0)}, Mm(0));
+    content.tagInto(m_tree, parent, number);
+    content.play(page.list);
+    for (const PanelOnPage& panel : page.panels) {
+        content.tagInto(
+            m_tree, m_tree.add(parent, {"Sect", panel.list.language, {}, {}, {}}), number);
+        content.playInto(panel.list, panel.place);
+    }
+    Handle object = addPageObject(size, content);
+    object.replaceKey("/TrimBox", boxOf(whole(size), size));
+    object.replaceKey("/StructParents", Handle::newInteger(number));
+    object.replaceKey("/Tabs", Handle::newName("/S"));
+    return number;
+}
+
 Handle PdfFile::form(const DisplayList& list)
 {
     PageContent content(shared(), list.size, {Mm(0), Mm(0)}, Mm(0));
@@ -121,8 +151,10 @@ PageContent PdfFile::blankPage(SizeMm size)
     return PageContent(shared(), size, {Mm(0), Mm(0)}, Mm(0));
 }
 
-void PdfFile::addPage(PageContent content, SizeMm size)
+void PdfFile::addPage(PageContent content, SizeMm size, double scale)
 {
+    if (scale != 1)
+        content.enlarge(scale);
     addPageObject(size, content);
 }
 
@@ -131,10 +163,17 @@ PaperReport PdfFile::write(const QString& path, const PaperWatch& watch, bool ta
     m_fonts.embed();
     if (tagged)
         m_tree.write(m_pdf, m_pages);
+    writeOutline(m_pdf, m_outline, m_pages);
+    writeWays(m_pdf, m_ways, m_pages);
+    writePageLabels(m_pdf, m_labels);
     const bool missing = m_fonts.showsMissingGlyph();
     // A page that shows the box for a missing letter may not call itself archival (PDFA-2B rules,
     // clause 6.2.11.8).
-    writeMetadata(m_pdf, {m_options.title, m_options.language, m_options.created, !missing});
+    const int part = m_attachment ? 3 : 2;
+    writeMetadata(
+        m_pdf, {m_options.title, m_options.language, m_options.created, missing ? 0 : part});
+    if (m_attachment)
+        writeAttachment(m_pdf, *m_attachment, m_options.created);
 
     OutputFile out(path, [&watch] { return watch.cancelled(); });
     out.open();
@@ -153,6 +192,19 @@ PaperReport PdfFile::write(const QString& path, const PaperWatch& watch, bool ta
         missing};
 }
 
+Result<PaperReport> caught(const QString& path, const std::function<Result<PaperReport>()>& write)
+{
+    try {
+        return write();
+    } catch (const WriteCancelled&) {
+        return Error{ErrorCode::Cancelled, path, {}};
+    } catch (const WriteFailed& failure) {
+        return Error{ErrorCode::CannotWrite, path, QString::fromUtf8(failure.what())};
+    } catch (const std::exception& failure) {
+        return Error{ErrorCode::Internal, path, QString::fromUtf8(failure.what())};
+    }
+}
+
 Result<PaperReport> produce(const QString& path,
     const std::vector<DisplayList>& lists,
     PictureSource& source,
@@ -161,7 +213,7 @@ Result<PaperReport> produce(const QString& path,
     const std::function<void(PdfFile&)>& build,
     bool tagged)
 {
-    try {
+    return caught(path, [&]() -> Result<PaperReport> {
         if (std::optional<Error> error = misuse(path, lists, options))
             return std::move(*error);
         PicturePlan plan;
@@ -172,30 +224,35 @@ Result<PaperReport> produce(const QString& path,
         if (!spool->open(why))
             return Error{ErrorCode::CannotWrite, path, why};
         Result<std::vector<BakedPicture>> baked =
-            bakeAll(plan, source, options.workers, path, *spool, watch);
+            bakeAll(plan.pictures(), source, options.workers, path, *spool, watch);
         if (!baked)
             return baked.error();
-        PdfFile file(completed(options, lists.front()), plan, *baked, spool);
+        PdfFile file(completed(options, lists.front()), plan, spool);
+        for (std::size_t i = 0; i < baked->size(); ++i)
+            file.setPicture(i, (*baked)[i]);
         build(file);
         return file.write(path, watch, tagged);
-    } catch (const WriteCancelled&) {
-        return Error{ErrorCode::Cancelled, path, {}};
-    } catch (const WriteFailed& failure) {
-        return Error{ErrorCode::CannotWrite, path, QString::fromUtf8(failure.what())};
-    } catch (const std::exception& failure) {
-        return Error{ErrorCode::Internal, path, QString::fromUtf8(failure.what())};
-    }
+    });
 }
 
 Result<PaperReport> writePages(const QString& path,
     const std::vector<DisplayList>& lists,
     PictureSource& source,
     const PaperOptions& options,
-    const PaperWatch& watch)
+    const PaperWatch& watch,
+    const std::optional<Attachment>& attachment)
 {
-    const auto build = [&lists](PdfFile& file) {
-        for (const DisplayList& list : lists)
-            file.addPage(list, lists.size() > 1);
+    const auto build = [&](PdfFile& file) {
+        file.labelFrom(0, "/P (Panel ) /S /D");
+        for (std::size_t i = 0; i < lists.size(); ++i) {
+            file.addPage(lists[i], lists.size() > 1);
+            if (lists.size() > 1) {
+                file.addOutline(
+                    {0, QStringLiteral("Panel %1").arg(i + 1), static_cast<int>(i), Mm()});
+            }
+        }
+        if (attachment)
+            file.attach(*attachment);
     };
     return produce(path, lists, source, options, watch, build, true);
 }

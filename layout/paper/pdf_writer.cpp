@@ -1,5 +1,6 @@
 #include "layout/paper/pdf_writer.h"
 
+#include "layout/paper/display_data.h"
 #include "layout/paper/pdf_file.h"
 #include "layout/typeset/typesetter.h"
 
@@ -14,7 +15,15 @@ Result<PaperReport> writePdf(const QString& path,
     std::vector<DisplayList> lists;
     for (const PaperPanel& panel : panels)
         lists.push_back(typeset(panel.panel, panel.style));
-    return pdf::writePages(path, lists, pictures, options, watch);
+    if (!options.withData)
+        return pdf::writePages(path, lists, pictures, options, watch);
+    if (!options.created.isValid())
+        return Error{ErrorCode::WrongUse, path, QStringLiteral("data needs the day it was made")};
+    const pdf::Attachment data{QStringLiteral("display.json"),
+        QStringLiteral("application/json"),
+        QStringLiteral("What the panels say, as data"),
+        displayData(panels)};
+    return pdf::writePages(path, lists, pictures, options, watch, data);
 }
 
 } // namespace wainscot

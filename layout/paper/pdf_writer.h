@@ -29,6 +29,9 @@ struct PaperOptions {
     QString title; // empty = the first panel's
     QString language; // BCP 47; empty = the first panel's
     QDateTime created; // written into the file; invalid = no date
+    // The display's data goes along as an attachment, and the file is PDF/A-3u instead of 2u. Only
+    // for writePdf; needs `created`.
+    bool withData = false;
     int workers = 2; // threads that bake pictures, 1..16
 };
 
@@ -60,8 +63,9 @@ struct PaperReport {
 
 // One page per panel. `path` holds the whole new file or what it held before, never a part.
 //
-// Errors: WrongUse (no panels, bleed or page size out of range), CannotWrite (subject = path),
-// Cancelled, what the source says about a picture (subject = the picture), Internal.
+// Errors: WrongUse (no panels, bleed or page size out of range, data without a date), CannotWrite
+// (subject = path), Cancelled, what the source says about a picture (subject = the picture),
+// Internal.
 Result<PaperReport> writePdf(const QString& path,
     std::span<const PaperPanel> panels,
     PictureSource& pictures,

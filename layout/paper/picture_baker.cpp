@@ -25,38 +25,41 @@ QString nameOf(const ClearedPicture& picture)
         : QStringLiteral("%1 (%2)").arg(number, picture.alternative);
 }
 
-class SpoolProvider final : public Handle::StreamDataProvider {
+class PictureProvider final : public Handle::StreamDataProvider {
 public:
-    SpoolProvider(std::shared_ptr<Spool> spool, qint64 offset, qint64 length)
-        : m_spool(std::move(spool))
-        , m_offset(offset)
-        , m_length(length)
+    PictureProvider(BakedPicture picture, std::shared_ptr<Spool> spool)
+        : m_picture(std::move(picture))
+        , m_spool(std::move(spool))
     {
     }
     void provideStreamData(const QPDFObjGen& /*object*/, Pipeline* pipeline) override
     {
-        const QByteArray bytes = m_spool->read(m_offset, m_length);
-        if (bytes.size() != m_length)
-            throw std::runtime_error("the temporary file of pictures cannot be read back");
+        const QByteArray bytes = m_picture.passedThrough()
+            ? m_picture.again()
+            : m_spool->read(m_picture.offset, m_picture.length);
+        if (bytes.size() != m_picture.length)
+            throw std::runtime_error("a picture cannot be read a second time");
         pipeline->write(bytes.constData(), static_cast<std::size_t>(bytes.size()));
         pipeline->finish();
     }
 
 private:
+    BakedPicture m_picture;
     std::shared_ptr<Spool> m_spool;
-    qint64 m_offset;
-    qint64 m_length;
 };
 
 // Shared by the workers and the thread that waits for them.
 class Bench {
 public:
-    Bench(const PicturePlan& plan, PictureSource& source, QString target, Spool& spool)
-        : m_plan(plan)
+    Bench(const std::vector<PlannedPicture>& wanted,
+        PictureSource& source,
+        QString target,
+        Spool& spool)
+        : m_wanted(wanted)
         , m_source(source)
         , m_target(std::move(target))
         , m_spool(spool)
-        , m_baked(plan.pictures().size())
+        , m_baked(wanted.size())
     {
     }
 
@@ -103,7 +106,7 @@ private:
 
     void bakeOne(std::size_t index)
     {
-        const PlannedPicture& planned = m_plan.pictures()[index];
+        const PlannedPicture& planned = m_wanted[index];
         Result<BakedJpeg> jpeg = askSource(planned);
         if (!jpeg) {
             const Error& why = jpeg.error();
@@ -115,14 +118,19 @@ private:
         const std::lock_guard lock(m_mutex);
         BakedPicture& baked = m_baked[index];
         QString error;
-        if (!m_spool.append(jpeg->bytes, baked.offset, error)) {
+        if (!jpeg->passedThrough && !m_spool.append(jpeg->bytes, baked.offset, error)) {
             if (!m_error)
                 m_error = Error{ErrorCode::CannotWrite, m_target, error};
         } else {
             baked.length = jpeg->bytes.size();
             baked.size = jpeg->size;
             baked.components = jpeg->components;
-            baked.passedThrough = jpeg->passedThrough;
+            if (jpeg->passedThrough) {
+                baked.again = [&source = m_source, planned] {
+                    const Result<BakedJpeg> same = source.bake(planned.picture, planned.largest);
+                    return same ? same->bytes : QByteArray();
+                };
+            }
             ++m_done;
         }
         m_changed.notify_one();
@@ -158,11 +166,12 @@ private:
             }
             if (m_working == 0)
                 return;
-            m_changed.wait_for(lock, 50ms);
+            // By this clock, because the thread sanitizer does not see waiting by the other one.
+            m_changed.wait_until(lock, std::chrono::system_clock::now() + 50ms);
         }
     }
 
-    const PicturePlan& m_plan;
+    const std::vector<PlannedPicture>& m_wanted;
     PictureSource& m_source;
     QString m_target;
     Spool& m_spool;
@@ -206,7 +215,7 @@ QByteArray Spool::read(qint64 offset, qint64 length)
     return m_file.seek(offset) ? m_file.read(length) : QByteArray();
 }
 
-Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
+Result<std::vector<BakedPicture>> bakeAll(const std::vector<PlannedPicture>& wanted,
     PictureSource& source,
     int workers,
     const QString& targetPath,
@@ -214,7 +223,7 @@ Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
     const PaperWatch& watch)
 {
     const int useful = std::clamp(workers, 1, 16);
-    return Bench(plan, source, targetPath, spool).run(useful, watch);
+    return Bench(wanted, source, targetPath, spool).run(useful, watch);
 }
 
 Handle imageObject(QPDF& file, const BakedPicture& picture, const std::shared_ptr<Spool>& spool)
@@ -228,7 +237,7 @@ Handle imageObject(QPDF& file, const BakedPicture& picture, const std::shared_pt
     dict.replaceKey("/BitsPerComponent", Handle::newInteger(8));
     dict.replaceKey(
         "/ColorSpace", Handle::newName(picture.components == 1 ? "/DeviceGray" : "/DeviceRGB"));
-    const auto provider = std::make_shared<SpoolProvider>(spool, picture.offset, picture.length);
+    const auto provider = std::make_shared<PictureProvider>(picture, spool);
     stream.replaceStreamData(provider, Handle::newName("/DCTDecode"), Handle::newNull());
     return stream;
 }

@@ -8,6 +8,7 @@
 
 #include <QTemporaryFile>
 
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -18,7 +19,10 @@ struct BakedPicture {
     qint64 length = 0;
     SizePx size;
     int components = 3;
-    bool passedThrough = false;
+    // Of a picture that is passed through: delivers its bytes once more when the file is written,
+    // which is cheaper than a copy in the spool. Empty when they cannot be had any more.
+    std::function<QByteArray()> again;
+    [[nodiscard]] bool passedThrough() const { return again != nullptr; }
 };
 
 // Compressed pictures on disk. The file has no name and vanishes with the program.
@@ -35,8 +39,9 @@ private:
     qint64 m_end = 0;
 };
 
-// By index in the plan. The first error stops all workers.
-Result<std::vector<BakedPicture>> bakeAll(const PicturePlan& plan,
+// In the order of the wanted ones. The first error stops all workers. REQUIRES: the source outlives
+// the writing of the file
+Result<std::vector<BakedPicture>> bakeAll(const std::vector<PlannedPicture>& wanted,
     PictureSource& source,
     int workers,
     const QString& targetPath,

@@ -23,6 +23,10 @@ SheetPlan planFor(SizeMm panel, SizeMm sheet, const SheetOptions& options)
     };
     plan.columns = count(panel.width, plan.part.width);
     plan.rows = count(panel.height, plan.part.height);
+    for (int column = 0; column < plan.columns; ++column)
+        plan.lefts.push_back(column * (plan.part.width - plan.overlap));
+    for (int row = 0; row < plan.rows; ++row)
+        plan.tops.push_back(row * (plan.part.height - plan.overlap));
     return plan;
 }
 
@@ -30,8 +34,8 @@ SheetPlan planFor(SizeMm panel, SizeMm sheet, const SheetOptions& options)
 
 RectMm SheetPlan::area(int column, int row) const
 {
-    const Mm x = column * (part.width - overlap);
-    const Mm y = row * (part.height - overlap);
+    const Mm x = lefts[static_cast<std::size_t>(column)];
+    const Mm y = tops[static_cast<std::size_t>(row)];
     return {x, y, std::min(part.width, panel.width - x), std::min(part.height, panel.height - y)};
 }
 

@@ -3,6 +3,9 @@
 #pragma once
 
 #include "layout/paper/pdf_writer.h"
+#include "layout/typeset/display_list.h"
+
+#include <vector>
 
 namespace wainscot {
 
@@ -13,6 +16,9 @@ struct SheetOptions {
     // looked at, save the foot of US Legal in colour lasers (18 mm).
     // With less than 4 mm the marks and names in the margin are cut off.
     Mm margin{7};
+    // How much larger everything is drawn around the middle of each sheet, 0.9 to 1.1: what makes
+    // good for a printer that shrinks or stretches.
+    double scale = 1;
 };
 
 struct SheetPlan {
@@ -22,6 +28,8 @@ struct SheetPlan {
     Mm overlap;
     int columns = 0;
     int rows = 0;
+    std::vector<Mm> lefts; // of the columns; where one begins, its cut edge lies on the one before
+    std::vector<Mm> tops; // of the rows
     [[nodiscard]] int count() const { return columns * rows; }
     // The part of the panel on a sheet, counted from the top left; at the far sides the panel ends
     // before the sheet does.
@@ -32,6 +40,11 @@ struct SheetPlan {
 // n = ceil((panel - overlap) / (part - overlap)).
 // WrongUse: margins or overlap leave nothing of the paper, or more than 400 sheets are needed.
 Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options);
+
+// The same sheets with their seams moved to where they cut least: marked parts of pictures, lines
+// of text, children's work, other pictures, in this order. A seam moves by up to the overlap, and
+// at least 5 mm are left to glue on.
+[[nodiscard]] SheetPlan withQuietSeams(SheetPlan plan, const DisplayList& list);
 
 // "B3": row by letter from the top, column by number from the left.
 [[nodiscard]] QString sheetName(int column, int row);

@@ -56,6 +56,13 @@ public:
         m_painter.fillPath(shape, QColor::fromRgb(disc.colour));
     }
 
+    void play(const Shape& shape, PieceId)
+    {
+        QPainterPath area = shape.area;
+        area.setFillRule(Qt::WindingFill);
+        m_painter.fillPath(area, QColor::fromRgb(shape.colour));
+    }
+
     void play(const GlyphRun& run, PieceId)
     {
         m_painter.save();
@@ -120,6 +127,10 @@ RectMm reachOf(const Mark& mark)
         return placed->place;
     if (const auto* disc = std::get_if<Disc>(&mark.shape))
         return RectMm{disc->centre.x, disc->centre.y, Mm(), Mm()}.grown(disc->radius);
+    if (const auto* shape = std::get_if<Shape>(&mark.shape)) {
+        const QRectF box = shape->area.boundingRect();
+        return RectMm{Mm(box.x()), Mm(box.y()), Mm(box.width()), Mm(box.height())};
+    }
     const auto& run = std::get<GlyphRun>(mark.shape);
     double left = 0;
     double right = 0;

@@ -23,17 +23,7 @@ Composer::Composer(const ClearedPiece& piece, const PanelStyle& style, const QSt
 
 QStringList Composer::paragraphs() const
 {
-    QString plain = m_piece.text;
-    plain.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
-    plain.replace(QLatin1Char('\r'), QLatin1Char('\n'));
-    plain.replace(QChar(QChar::LineSeparator), QLatin1Char('\n'));
-    plain.replace(QChar(QChar::ParagraphSeparator), QLatin1Char('\n'));
-    QStringList result;
-    for (const QString& paragraph : plain.split(QLatin1Char('\n'))) {
-        if (!paragraph.trimmed().isEmpty())
-            result.push_back(paragraph.trimmed());
-    }
-    return result;
+    return paragraphsOf(m_piece.text);
 }
 
 TextSpan Composer::span(

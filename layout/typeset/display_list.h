@@ -5,6 +5,7 @@
 #include "core/base/geometry.h"
 #include "core/permit/cleared.h"
 
+#include <QPainterPath>
 #include <QPointF>
 #include <QRawFont>
 #include <QRgb>
@@ -77,11 +78,17 @@ struct Disc {
     QRgb colour = 0xff000000;
 };
 
+// A drawing in lines, already as wide as they are drawn: a sign beside a question.
+struct Shape {
+    QPainterPath area; // mm; filled wherever the path winds around
+    QRgb colour = 0xff000000;
+};
+
 // One thing to draw. `element` -1 = decoration (rules, tints, mats): no meaning of its own.
 struct Mark {
     int element = -1;
     PieceId piece;
-    std::variant<Fill, PlacedPicture, GlyphRun, Disc> shape;
+    std::variant<Fill, PlacedPicture, GlyphRun, Disc, Shape> shape;
 };
 
 // Text that another font draws than the style asks for: reported, never silent.

@@ -2,6 +2,8 @@
 
 #include "layout/typeset/piece_text.h"
 
+#include <QLocale>
+
 #include <cmath>
 #include <map>
 #include <mutex>
@@ -26,12 +28,13 @@ struct Measured {
     }
 };
 
-Mm indentFor(const PieceText& text, const Grid& grid)
+Mm indentFor(const PieceText& text, const Grid& grid, bool pageFromRight)
 {
     if (text.parts.empty() || !text.parts.front().mark)
         return {};
     const TextBlock& mark = *text.parts.front().mark;
-    return mark.widestUnit() > kMarkInGutter * grid.gutter ? grid.gutter : Mm();
+    const bool against = text.fromRight != pageFromRight;
+    return against || mark.widestUnit() > kMarkInGutter * grid.gutter ? grid.gutter : Mm();
 }
 
 } // namespace
@@ -46,6 +49,7 @@ PanelMeasurer::PanelMeasurer(
     const std::vector<ClearedPiece>& pieces, const PanelStyle& style, const QString& language)
     : m_state(std::make_unique<State>())
 {
+    const bool fromRight = QLocale(language).textDirection() == Qt::RightToLeft;
     for (const ClearedPiece& piece : pieces) {
         Measured measured;
         if (piece.kind == PieceKind::Title)
@@ -53,7 +57,7 @@ PanelMeasurer::PanelMeasurer(
         measured.text = pieceText(piece, style, language, style.scale.titleStep);
         measured.second = secondCaption(piece, style);
         measured.between = style.grid.gutter;
-        measured.indent = indentFor(measured.text, style.grid);
+        measured.indent = indentFor(measured.text, style.grid, fromRight);
         m_state->pieces.emplace(piece.id.number(), std::move(measured));
     }
 }

@@ -28,8 +28,9 @@ public:
     [[nodiscard]] engine::TextMetrics measure(engine::ItemId item, Mm width) const override;
     [[nodiscard]] engine::TextSpec spec(engine::ItemId item) const override;
 
-    // What must be kept free before a quote whose neighbour is a picture or a tint, because its
-    // hanging mark is wider than 0.7 gutters: one gutter, or nothing.
+    // What must be kept free before a quote beside a neighbour: one gutter where its hanging mark
+    // is wider than 0.7 gutters, or where its lines run against the page's and its mark would meet
+    // the neighbour's; else nothing.
     [[nodiscard]] Mm indent(engine::ItemId item) const;
 
 private:

@@ -206,6 +206,15 @@ PlanStyle planStyle(const QString& plan)
     } else if (plan == QLatin1String("door")) {
         style.titleLines = 2;
         style.parting = Parting::Invitation;
+    } else if (plan == QLatin1String("before")) {
+        style.titleLines = 2;
+        style.parting = Parting::Invitation;
+        style.palette = QStringLiteral("Pond Iron");
+    } else if (plan == QLatin1String("questions")) {
+        style.titleLines = 2;
+        style.parting = Parting::Invitation;
+        style.pairing = QStringLiteral("Fieldbook");
+        style.palette = QStringLiteral("Damson");
     }
     return style;
 }

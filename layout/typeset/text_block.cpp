@@ -109,24 +109,28 @@ int TextBlock::charactersOf(const LineBreaks& breaks, std::size_t line) const
     return lineCharacters(m_units, line == 0 ? 0 : breaks.ends[line - 1], breaks.ends[line]);
 }
 
-TextBlock::Drawn TextBlock::draw(const LineBreaks& breaks, const Place& place) const
+TextBlock::Drawn TextBlock::draw(const LineBreaks& breaks, const Place& place, LineSpan which) const
 {
+    const std::size_t end = std::min(which.end, breaks.ends.size());
     std::vector<LineRange> ranges;
-    std::size_t first = 0;
-    for (const int end : breaks.ends) {
-        const Unit& last = m_places[static_cast<std::size_t>(end) - 1];
-        const int start = m_places[first].start;
+    std::size_t unit =
+        which.first == 0 ? 0 : static_cast<std::size_t>(breaks.ends[which.first - 1]);
+    for (std::size_t line = which.first; line < end; ++line) {
+        const auto next = static_cast<std::size_t>(breaks.ends[line]);
+        const Unit& last = m_places[next - 1];
+        const int start = m_places[unit].start;
         ranges.push_back({start, last.start + last.length - start});
-        first = static_cast<std::size_t>(end);
+        unit = next;
     }
     const LineShaper shaper(*this, ranges);
     Drawn drawn;
     for (std::size_t i = 0; i < ranges.size(); ++i) {
+        const std::size_t line = which.first + i;
         const Mm width = unitsToMm(shaper.width(i));
         const Mm left = place.edgeIsRight ? place.edge - width : place.edge;
         const PointMm origin{left, place.firstBaseline + static_cast<double>(i) * place.lead};
-        const bool atSpace = i + 1 < ranges.size()
-            && m_places[static_cast<std::size_t>(breaks.ends[i]) - 1].spaces > 0;
+        const bool atSpace = line + 1 < breaks.ends.size()
+            && m_places[static_cast<std::size_t>(breaks.ends[line]) - 1].spaces > 0;
         shaper.append(i, origin, atSpace, drawn);
     }
     return drawn;

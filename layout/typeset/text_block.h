@@ -25,6 +25,12 @@ struct TextSpan {
 
 enum class Breaking { Sense, Paragraph };
 
+// Some of a paragraph's lines: those that stand on one page.
+struct LineSpan {
+    std::size_t first = 0;
+    std::size_t end = static_cast<std::size_t>(-1); // all that are left
+};
+
 // Plain values: may be broken at widths in any thread.
 class TextBlock {
 public:
@@ -54,8 +60,10 @@ public:
         std::vector<GlyphRun> runs; // in reading order
         std::vector<FontGap> gaps;
     };
-    // Shapes the lines. A line that was broken at a space ends with a soft line break.
-    [[nodiscard]] Drawn draw(const LineBreaks& breaks, const Place& place) const;
+    // Shapes the lines, the first of `which` on the first baseline. A line that was broken at a
+    // space ends with a soft line break.
+    [[nodiscard]] Drawn draw(
+        const LineBreaks& breaks, const Place& place, LineSpan which = {}) const;
 
 private:
     friend class LineShaper;

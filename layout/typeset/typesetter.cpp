@@ -1,11 +1,10 @@
 #include "layout/typeset/typesetter.h"
 
 #include "layout/typeset/group_rules.h"
+#include "layout/typeset/hanging_mark.h"
 #include "layout/typeset/piece_text.h"
 #include "layout/typeset/thread.h"
 #include "layout/typeset/writing_lines.h"
-
-#include <QPainterPath>
 
 #include <algorithm>
 #include <cmath>
@@ -14,7 +13,6 @@ namespace wainscot {
 
 namespace {
 
-constexpr double kMarkDistance = 0.06; // em between a hanging mark and the text edge
 constexpr double kMatBorder = 0.6; // gutters
 constexpr double kRuleStrength = 0.55; // adult colour on white
 constexpr double kWritingLineStrength = 0.45;
@@ -179,33 +177,10 @@ private:
     void setMark(const ClearedPiece& piece,
         const TextBlock& mark,
         Mm cap,
-        TextBlock::Place place,
+        const TextBlock::Place& place,
         int element)
     {
-        const LineBreaks one{{static_cast<int>(mark.units().size())}, true};
-        const auto metrics = faceMetrics(m_style.pairing.voiceFamily, Weight::Regular);
-        const Mm em = cap / (metrics ? metrics->capHeight : 0.714);
-        const Mm distance = kMarkDistance * em;
-        place.edge += place.edgeIsRight ? distance : -distance;
-        place.edgeIsRight = !place.edgeIsRight;
-        TextBlock::Drawn drawn = mark.draw(one, place);
-        // A mark that stands high has its top on the cap line; others stay where their face has
-        // them.
-        for (GlyphRun& run : drawn.runs) {
-            const Mm above = unitsToMm(-inkTop(run)) - cap;
-            if (above > -0.2 * cap)
-                run.origin.y += above;
-        }
-        add(piece, element, std::move(drawn));
-    }
-
-    // Units, y down from the baseline.
-    static double inkTop(const GlyphRun& run)
-    {
-        double top = 0;
-        for (const quint32 glyph : run.glyphs)
-            top = std::min(top, run.font.pathForGlyph(glyph).boundingRect().top());
-        return top;
+        add(piece, element, hangingMark(mark, m_style.pairing.voiceFamily, cap, place));
     }
 
     void setThread()

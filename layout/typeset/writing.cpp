@@ -1,5 +1,6 @@
 #include "layout/typeset/writing.h"
 
+#include <QLocale>
 #include <QTextBoundaryFinder>
 
 #include <algorithm>
@@ -149,20 +150,21 @@ std::vector<ScriptStretch> scriptStretches(const QString& text)
 
 QuoteMarks quoteMarks(const QString& language)
 {
-    // From memory, except English: the usual marks of each language's printed books.
+    // From memory: marks that the style sets otherwise than the Unicode locale data.
     const QString tag = primaryTag(language);
-    if (tag == QLatin1String("de") || tag == QLatin1String("cs") || tag == QLatin1String("sk"))
-        return {QStringLiteral("„"), QStringLiteral("“")};
-    if (tag == QLatin1String("pl") || tag == QLatin1String("ro"))
-        return {QStringLiteral("„"), QStringLiteral("”")};
     if (tag == QLatin1String("fr"))
         return {QStringLiteral("«\u202F"), QStringLiteral("\u202F»")};
-    if (tag == QLatin1String("ar") || tag == QLatin1String("fa") || tag == QLatin1String("ru")
-        || tag == QLatin1String("uk") || tag == QLatin1String("el"))
+    if (tag == QLatin1String("ar"))
         return {QStringLiteral("«"), QStringLiteral("»")};
     if (tag == QLatin1String("he"))
         return {QStringLiteral("”"), QStringLiteral("“")};
-    return {QStringLiteral("“"), QStringLiteral("”")};
+    const QLocale known(tag);
+    if (known.language() == QLocale::C || tag == QLatin1String("ja"))
+        return {QStringLiteral("“"), QStringLiteral("”")};
+    // All others as in the Unicode locale data (CLDR, delimiters).
+    const QString around = known.quoteString(QStringView(u"-"));
+    const qsizetype middle = around.indexOf(QLatin1Char('-'));
+    return {around.left(middle), around.mid(middle + 1)};
 }
 
 double leadFactor(const QString& text, TypeRole role)
@@ -221,6 +223,21 @@ std::vector<Unit> lineUnits(const QString& text)
     }
     guardPhrases(units);
     return units;
+}
+
+QStringList paragraphsOf(const QString& text)
+{
+    QString plain = text;
+    plain.replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+    plain.replace(QLatin1Char('\r'), QLatin1Char('\n'));
+    plain.replace(QChar(QChar::LineSeparator), QLatin1Char('\n'));
+    plain.replace(QChar(QChar::ParagraphSeparator), QLatin1Char('\n'));
+    QStringList result;
+    for (const QString& paragraph : plain.split(QLatin1Char('\n'))) {
+        if (!paragraph.trimmed().isEmpty())
+            result.push_back(paragraph.trimmed());
+    }
+    return result;
 }
 
 std::vector<TextRange> quotedWords(const QString& text)

@@ -5,6 +5,7 @@
 #include "layout/typeset/faces.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -45,6 +46,9 @@ struct Unit {
     bool noBreak = false; // a break after it is never allowed
 };
 [[nodiscard]] std::vector<Unit> lineUnits(const QString& text);
+
+// Lines of a text as typed, without empty ones; each is a paragraph.
+[[nodiscard]] QStringList paragraphsOf(const QString& text);
 
 // Where an adult's text quotes a child: from an opening mark to its closing one, marks included.
 struct TextRange {

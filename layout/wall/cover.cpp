@@ -1,5 +1,7 @@
 #include "layout/wall/cover.h"
 
+#include <QtGlobal>
+
 #include <algorithm>
 #include <array>
 
@@ -59,16 +61,29 @@ Mm coveredHeight(const std::vector<RectMm>& panels, Mm left, Mm right)
 }
 
 constexpr std::array<CoverLimit, 5> kLimits{
-    CoverLimit{"5", 0.05, "Chicago Municipal Code 15-4-620, of all walls of a room"},
-    CoverLimit{"10", 0.10, "IFC 2012 807.1.2, material that passed NFPA 701, quoted second-hand"},
-    CoverLimit{
-        "20", 0.20, "NFPA 101 for schools and day care without sprinklers, NFPA Journal 2012"},
-    CoverLimit{"20-corridor", 0.20, "IFC 2012 807.4.3.2, school corridors, quoted second-hand"},
-    CoverLimit{"50", 0.50, "NFPA 101 for schools and day care with sprinklers, NFPA Journal 2012"},
+    CoverLimit{"5",
+        0.05,
+        QT_TRANSLATE_NOOP("Says", "Chicago Municipal Code 15-4-620, of all walls of a room")},
+    CoverLimit{"10",
+        0.10,
+        QT_TRANSLATE_NOOP(
+            "Says", "IFC 2012 807.1.2, material that passed NFPA 701, quoted second-hand")},
+    CoverLimit{"20",
+        0.20,
+        QT_TRANSLATE_NOOP(
+            "Says", "NFPA 101 for schools and day care without sprinklers, NFPA Journal 2012")},
+    CoverLimit{"20-corridor",
+        0.20,
+        QT_TRANSLATE_NOOP("Says", "IFC 2012 807.4.3.2, school corridors, quoted second-hand")},
+    CoverLimit{"50",
+        0.50,
+        QT_TRANSLATE_NOOP(
+            "Says", "NFPA 101 for schools and day care with sprinklers, NFPA Journal 2012")},
 };
 
-constexpr RunLimit kRun{
-    Mm(3000), Mm(1000), "Building Bulletin 100 (2007) 3.1.6, quoted second-hand"};
+constexpr RunLimit kRun{Mm(3000),
+    Mm(1000),
+    QT_TRANSLATE_NOOP("Says", "Building Bulletin 100 (2007) 3.1.6, quoted second-hand")};
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "layout/wall/stature.h"
 
+#include <QtGlobal>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -101,7 +103,8 @@ EyeBand childrensEyes(int fromYears, int toYears)
     return {eyesOf(low),
         eyesOf(sum / count),
         eyesOf(high),
-        "0.92 x stature, 5th to 95th percentile, CDC growth charts 2000 (an estimate)"};
+        QT_TRANSLATE_NOOP("Says",
+            "0.92 x stature, 5th to 95th percentile, CDC growth charts 2000 (an estimate)")};
 }
 
 EyeBand grownUpsEyes()
@@ -109,8 +112,9 @@ EyeBand grownUpsEyes()
     return {Mm(1405),
         Mm(1570),
         Mm(1745),
-        "British women, 5th percentile, to men, 95th, floor to inner corner of the eye "
-        "(a university's notes on anthropometry)"};
+        QT_TRANSLATE_NOOP("Says",
+            "British women, 5th percentile, to men, 95th, floor to inner corner of the eye "
+            "(a university's notes on anthropometry)")};
 }
 
 } // namespace wainscot::wall

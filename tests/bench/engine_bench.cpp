@@ -21,10 +21,13 @@ struct Section {
 constexpr Section kSections[] = {
     {"quality", printQualityTable},
     {"tuning", printTuningTable, false},
+    {"sparse", printSparseTable},
+    {"templates", printTemplatesTable},
     {"speed", printSpeedTable},
     {"alternatives", printAlternativesTable},
     {"stability", printStabilityTable},
     {"pins", printPinsTable},
+    {"display", printDisplayTable},
     {"selection", printSelectionTable},
 };
 

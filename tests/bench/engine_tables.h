@@ -32,6 +32,15 @@ struct BenchOptions {
 // One edit on a page: how far the untouched pieces move, and what standing still costs.
 [[nodiscard]] bool printStabilityTable(const BenchOptions& options);
 
+// Displays of several panels: their breaks, beside an even share of the moments.
+[[nodiscard]] bool printDisplayTable(const BenchOptions& options);
+
+// Pages that are too empty on smaller paper, and what is said where too much is asked of one page.
+[[nodiscard]] bool printSparseTable(const BenchOptions& options);
+
+// The built-in templates: wishes kept, dropped and said, and what the pages are like.
+[[nodiscard]] bool printTemplatesTable(const BenchOptions& options);
+
 // Random pins on unseen documents: whether they stay, what is said, and what the rest costs.
 [[nodiscard]] bool printPinsTable(const BenchOptions& options);
 

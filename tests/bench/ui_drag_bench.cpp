@@ -50,7 +50,10 @@ private:
 Book bookOf200(Display& display, int everyNth)
 {
     Book book;
-    Child child{ChildId(1), QStringLiteral("Wren"), {}, {}, Permissions::all()};
+    Child child;
+    child.id = ChildId(1);
+    child.name = QStringLiteral("Wren");
+    child.permissions = Permissions::all();
     book.children.put(child);
     Experience experience;
     experience.id = ExperienceId(1);

@@ -5,6 +5,7 @@
 
 #include <QDir>
 #include <QImage>
+#include <QImageReader>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -163,6 +164,37 @@ TEST_F(Chain, GathersAClassFromItsFiles)
     EXPECT_TRUE(verified[u"ok"].toBool());
 }
 
+TEST_F(Chain, ListensWithItsKeys)
+{
+    const QStringList words{QStringLiteral("listen"),
+        book(),
+        QStringLiteral("--experience"),
+        kPuddle,
+        QStringLiteral("--json")};
+    const Ran listened = cli(words);
+    EXPECT_EQ(listened.exit, 0);
+    const QJsonObject heard = listened.json();
+    EXPECT_EQ(heard.keys(),
+        sorted({QStringLiteral("not_yet_heard"),
+            QStringLiteral("groups"),
+            QStringLiteral("on_their_own")}));
+    EXPECT_FALSE(heard[u"not_yet_heard"].toArray().isEmpty());
+    const QJsonArray groups = heard[u"groups"].toArray();
+    ASSERT_FALSE(groups.isEmpty()) << listened.out.toStdString();
+    EXPECT_EQ(keysOf(groups[0]), sorted({QStringLiteral("label"), QStringLiteral("quotes")}));
+    EXPECT_EQ(keysOf(groups[0].toObject()[u"quotes"].toArray().at(0)),
+        sorted({QStringLiteral("id"),
+            QStringLiteral("child"),
+            QStringLiteral("prompt"),
+            QStringLiteral("words")}));
+    qsizetype quotes = heard[u"on_their_own"].toArray().size();
+    for (const QJsonValue group : groups)
+        quotes += group.toObject()[u"quotes"].toArray().size();
+    EXPECT_EQ(quotes, 39);
+    const Ran fewer = cli(words + QStringList{QStringLiteral("--groups"), QStringLiteral("1")});
+    EXPECT_EQ(fewer.json()[u"groups"].toArray().size(), 1) << fewer.out.toStdString();
+}
+
 TEST_F(Chain, ArrangesAndChecksWithTheirKeys)
 {
     const Ran arranged = arrange(QStringLiteral("Hallway"), QStringLiteral("building"));
@@ -218,6 +250,39 @@ TEST_F(Chain, ArrangesAndChecksWithTheirKeys)
                 QStringLiteral("says")}));
         EXPECT_NE(finding[u"severity"].toString(), QStringLiteral("stop"));
     }
+}
+
+TEST_F(Chain, ChecksAgainstLimitsOfOnesOwnAndLooksAtSeams)
+{
+    ASSERT_EQ(arrange(QStringLiteral("Hallway"), QStringLiteral("building")).exit, 0);
+    const auto checked = [&](const QStringList& more) {
+        return cli(QStringList{QStringLiteral("check"),
+                       sampleBook(),
+                       QStringLiteral("--display"),
+                       QStringLiteral("hallway"),
+                       QStringLiteral("--json")}
+            + more);
+    };
+    const auto count = [](const Ran& ran, const QString& rule) {
+        int found = 0;
+        for (const QJsonValue& finding : ran.json()[u"findings"].toArray())
+            found += finding[u"rule"].toString().startsWith(rule) ? 1 : 0;
+        return found;
+    };
+    EXPECT_EQ(count(checked({}), QStringLiteral("line.voice")), 0);
+    const Ran own = checked({QStringLiteral("--limit"), QStringLiteral("line.voice=10")});
+    EXPECT_GT(count(own, QStringLiteral("line.voice")), 0);
+    EXPECT_EQ(count(checked({}), QStringLiteral("seam.")), 0);
+    const Ran seams = checked({QStringLiteral("--sheets"), QStringLiteral("A4")});
+    EXPECT_GT(count(seams, QStringLiteral("seam.")), 0);
+    const Ran listed = checked({QStringLiteral("--limits")});
+    EXPECT_GT(listed.json()[u"limits"].toArray().size(), 50);
+    for (const QJsonValue& row : listed.json()[u"limits"].toArray())
+        EXPECT_FALSE(row[u"source"].toString().isEmpty()) << row[u"rule"].toString().toStdString();
+    for (const char* wrong : {"line.voice", "line.voice=x", "no.rule=3", "permission.piece=9"})
+        EXPECT_EQ(checked({QStringLiteral("--limit"), QString::fromLatin1(wrong)}).exit, 2)
+            << wrong;
+    EXPECT_EQ(checked({QStringLiteral("--overlap"), QStringLiteral("5mm")}).exit, 2);
 }
 
 TEST_F(Chain, PutsTheWordsOnPaperAndNobodyWhoMayNotBeThere)
@@ -301,6 +366,87 @@ TEST_F(Chain, TilesAPanelAndDrawsItsPicture)
     EXPECT_EQ(image.size(), QSize(828, 585)); // 841 x 594 mm at 25 dots an inch
 }
 
+TEST_F(Chain, MakesAFileForEachPanelAndMakesGoodForThePrinter)
+{
+    ASSERT_EQ(arrange(QStringLiteral("Two"),
+                  QStringLiteral("building"),
+                  {QStringLiteral("--panels"), QStringLiteral("2")})
+                  .exit,
+        0);
+    const auto exported = [&](const QString& file, const QStringList& more) {
+        return cli(QStringList{QStringLiteral("export"),
+                       sampleBook(),
+                       QStringLiteral("--display"),
+                       QStringLiteral("Two"),
+                       QStringLiteral("--pdf"),
+                       at(file),
+                       QStringLiteral("--json")}
+            + more);
+    };
+    const Ran each = exported(QStringLiteral("two.pdf"), {QStringLiteral("--each")});
+    ASSERT_EQ(each.exit, 0) << each.err.toStdString();
+    EXPECT_EQ(each.json()[u"pages"].toInt(), 2);
+    EXPECT_EQ(each.json()[u"files"].toArray(),
+        (QJsonArray{at(QStringLiteral("two.pdf")), at(QStringLiteral("two-2.pdf"))}));
+    for (const char* file : {"two.pdf", "two-2.pdf"}) {
+        const Ran info = runTool(QStringLiteral("pdfinfo"), {at(QString::fromLatin1(file))});
+        EXPECT_TRUE(QString::fromUtf8(info.out).simplified().contains(u"Pages: 1 "_qs)) << file;
+    }
+    const QStringList sheets{QStringLiteral("--sheets"), QStringLiteral("A4")};
+    const QStringList ruler{QStringLiteral("--ruler"), QStringLiteral("98mm")};
+    EXPECT_EQ(exported(QStringLiteral("s.pdf"), sheets + ruler).exit, 0);
+    EXPECT_EQ(exported(QStringLiteral("s.pdf"), ruler).exit, 2);
+    EXPECT_EQ(exported(QStringLiteral("s.pdf"),
+                  sheets + QStringList{QStringLiteral("--ruler"), QStringLiteral("80mm")})
+                  .exit,
+        2);
+}
+
+TEST_F(Chain, DrawsAPanelAndOnePieceOfItAsWideAsWanted)
+{
+    const Ran arranged = arrange(QStringLiteral("Hallway"), QStringLiteral("building"));
+    ASSERT_EQ(arranged.exit, 0);
+    const auto exported = [&](const QStringList& more) {
+        return cli(QStringList{QStringLiteral("export"),
+                       sampleBook(),
+                       QStringLiteral("--display"),
+                       QStringLiteral("Hallway"),
+                       QStringLiteral("--json")}
+            + more);
+    };
+    const QString panel = at(QStringLiteral("panel.jpg"));
+    ASSERT_EQ(
+        exported(
+            {QStringLiteral("--jpeg"), panel, QStringLiteral("--width"), QStringLiteral("1200")})
+            .exit,
+        0);
+    EXPECT_EQ(QImageReader(panel).format(), QByteArray("jpeg"));
+    EXPECT_EQ(QImage(panel).size(), QSize(1200, 848)); // 841 x 594 mm
+    QString photo;
+    for (const QJsonValue& piece : arranged.json()[u"arrangement"].toArray()) {
+        if (piece[u"kind"].toString() == QLatin1String("photo"))
+            photo = QString::number(piece[u"piece"].toInt());
+    }
+    ASSERT_FALSE(photo.isEmpty());
+    const QString one = at(QStringLiteral("one.png"));
+    ASSERT_EQ(exported({QStringLiteral("--png"),
+                           one,
+                           QStringLiteral("--width"),
+                           QStringLiteral("640"),
+                           QStringLiteral("--piece"),
+                           photo})
+                  .exit,
+        0);
+    EXPECT_EQ(QImage(one).width(), 640);
+    EXPECT_EQ(
+        exported({QStringLiteral("--png"), one, QStringLiteral("--piece"), QStringLiteral("99999")})
+            .exit,
+        3)
+        << "not there";
+    EXPECT_EQ(exported({QStringLiteral("--pdf"), one, QStringLiteral("--piece"), photo}).exit, 2);
+    EXPECT_EQ(exported({QStringLiteral("--png"), one, QStringLiteral("--jpeg"), panel}).exit, 2);
+}
+
 TEST_F(Chain, LeavesABookAloneWhenSomethingIsWrong)
 {
     const QByteArray before =
@@ -365,6 +511,34 @@ TEST_F(Chain, SaysWhyPanelsLookSo)
     EXPECT_FALSE(panels.first().toObject()[u"says"].toArray().isEmpty());
 }
 
+TEST_F(Chain, KeepsATermForWhoeverMayReadItToday)
+{
+    const QString pdf = at(QStringLiteral("term.pdf"));
+    QStringList keep{QStringLiteral("keep"),
+        sampleBook(),
+        QStringLiteral("--from"),
+        QStringLiteral("2026-09-01"),
+        QStringLiteral("--to"),
+        QStringLiteral("2026-12-18"),
+        QStringLiteral("--pdf"),
+        pdf,
+        QStringLiteral("--json")};
+    const Ran kept = cli(keep);
+    ASSERT_EQ(kept.exit, 0) << kept.err.toStdString();
+    EXPECT_EQ(kept.json().keys(),
+        sorted({QStringLiteral("files"),
+            QStringLiteral("pages"),
+            QStringLiteral("experiences"),
+            QStringLiteral("pictures"),
+            QStringLiteral("left_out")}));
+    EXPECT_EQ(runTool(QStringLiteral("qpdf"), {QStringLiteral("--check"), pdf}).exit, 0);
+    const QByteArray info = runTool(QStringLiteral("pdfinfo"), {pdf}).out;
+    EXPECT_TRUE(
+        info.simplified().contains("Pages: " + QByteArray::number(kept.json()[u"pages"].toInt())));
+    keep[3] = QStringLiteral("in autumn");
+    EXPECT_EQ(cli(keep).exit, 2);
+}
+
 TEST_F(Chain, CarriesABookAndErasesAChildFromIt)
 {
     const QString file = at(QStringLiteral("sparrows.zip"));
@@ -376,7 +550,10 @@ TEST_F(Chain, CarriesABookAndErasesAChildFromIt)
         QStringLiteral("--json")});
     ASSERT_EQ(packed.exit, 0) << packed.err.toStdString();
     EXPECT_EQ(packed.json().keys(),
-        sorted({QStringLiteral("bytes"), QStringLiteral("file"), QStringLiteral("pictures")}));
+        sorted({QStringLiteral("bytes"),
+            QStringLiteral("file"),
+            QStringLiteral("locked"),
+            QStringLiteral("pictures")}));
     const Ran unpacked = cli(
         {QStringLiteral("unpack"), file, QStringLiteral("--to"), there, QStringLiteral("--json")});
     ASSERT_EQ(unpacked.exit, 0) << unpacked.err.toStdString();

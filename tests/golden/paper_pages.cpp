@@ -230,6 +230,43 @@ TEST_F(PaperPages, TellTheirStructureInReadingOrder)
     EXPECT_TRUE(contentOf(path()).size() > 0);
 }
 
+TEST_F(PaperPages, TellTheLanguageOfATextInAnother)
+{
+    Page page({Mm(200), Mm(100)});
+    page.text(Role::Quote, QStringLiteral("In the ground."), {Mm(20), Mm(30)}, Mm(120));
+    page.text(Role::Quote,
+        QStringLiteral("الماء راح في الأرض"),
+        {Mm(20), Mm(60)},
+        Mm(120),
+        QStringLiteral("ar"));
+    write({page.list});
+    const QByteArray plain = run(QStringLiteral("qpdf"),
+        {QStringLiteral("--qdf"),
+            QStringLiteral("--object-streams=disable"),
+            path(),
+            QStringLiteral("-")})
+                                 .toUtf8();
+    EXPECT_EQ(plain.count("/Lang (ar)"), 1);
+    EXPECT_GE(plain.count("/Lang (en)"), 1);
+}
+
+// As independent readers name them: qpdf's page labels, mupdf's outline.
+TEST_F(PaperPages, TellWhichPanelAPageIs)
+{
+    write({panel(), panel()});
+    const QString labels = run(QStringLiteral("qpdf"),
+        {QStringLiteral("--json=1"), QStringLiteral("--json-key=pagelabels"), path()})
+                               .simplified()
+                               .remove(u' ');
+    EXPECT_TRUE(labels.contains(QStringLiteral("\"index\":0"))) << qPrintable(labels);
+    EXPECT_TRUE(labels.contains(QStringLiteral("\"/P\":\"Panel\""))) << qPrintable(labels);
+    EXPECT_TRUE(labels.contains(QStringLiteral("\"/S\":\"/D\""))) << qPrintable(labels);
+    const QString outline =
+        run(QStringLiteral("mutool"), {QStringLiteral("show"), path(), QStringLiteral("outline")});
+    EXPECT_TRUE(outline.contains(QStringLiteral("Panel 1"))) << qPrintable(outline);
+    EXPECT_TRUE(outline.contains(QStringLiteral("Panel 2"))) << qPrintable(outline);
+}
+
 TEST_F(PaperPages, TellWhatFiguresShow)
 {
     write({panel()});

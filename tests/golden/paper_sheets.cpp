@@ -54,17 +54,20 @@ protected:
 TEST_F(PaperSheets, ShowEveryPartOfThePanelInItsPlace)
 {
     const DisplayList list = panel();
-    const Result<SheetPlan> plan = planSheets(list.size, {kA4});
+    const SheetOptions sheets{kA4, Mm(30)}; // so much that a seam can leave the picture
+    const Result<SheetPlan> plan = planSheets(list.size, sheets);
     ASSERT_TRUE(plan.ok());
+    const SheetPlan quiet = withQuietSeams(*plan, list);
+    EXPECT_NE(quiet.lefts, plan->lefts) << "the seam through the right picture moves";
     ASSERT_TRUE(pdf::writePages(m_whole, {list}, m_pictures, options()).ok());
-    const PaperReport report = write({list}, {kA4});
-    EXPECT_EQ(report.pages, plan->count() + 1);
+    const PaperReport report = write({list}, sheets);
+    EXPECT_EQ(report.pages, quiet.count() + 1);
     const QImage whole = drawn(m_whole, QStringLiteral("pdftoppm"), 1, 127); // 5 px per mm
-    for (int row = 0; row < plan->rows; ++row) {
-        for (int column = 0; column < plan->columns; ++column) {
-            const RectMm area = plan->area(column, row);
+    for (int row = 0; row < quiet.rows; ++row) {
+        for (int column = 0; column < quiet.columns; ++column) {
+            const RectMm area = quiet.area(column, row);
             const QImage sheet =
-                drawn(m_path, QStringLiteral("pdftoppm"), 2 + row * plan->columns + column, 127);
+                drawn(m_path, QStringLiteral("pdftoppm"), 2 + row * quiet.columns + column, 127);
             const auto px = [](Mm length) { return static_cast<int>(length.value() * 5); };
             const QSize size(px(area.width), px(area.height));
             const QImage part = sheet.copy(QRect(QPoint(35, 35), size)); // 7 mm margin
@@ -136,6 +139,51 @@ TEST_F(PaperSheets, DrawARulerOfOneHundredMillimetres)
         longest = std::max(longest, length);
     }
     EXPECT_NEAR(longest, 1000, 4);
+}
+
+// A printer that prints 100 mm as 98 is given 100/98 of everything, around the sheet's middle.
+TEST_F(PaperSheets, MakeGoodForAPrinterThatDoesNotKeepTheSize)
+{
+    const DisplayList list = panel();
+    const auto sheet = [&](double scale) {
+        SheetOptions options{kA4};
+        options.scale = scale;
+        write({list}, options);
+        return drawn(m_path, QStringLiteral("pdftoppm"), 1, 254); // 10 px per mm
+    };
+    const auto ruler = [](const QImage& page) {
+        int longest = 0;
+        for (int y = page.height() * 3 / 4; y < page.height(); ++y) {
+            int length = 0;
+            for (int x = 0; x < page.width(); ++x) {
+                length = qGray(page.pixel(x, y)) < 140 ? length + 1 : 0;
+                longest = std::max(longest, length);
+            }
+        }
+        return longest;
+    };
+    const QImage even = sheet(1);
+    const QImage larger = sheet(100.0 / 98);
+    EXPECT_EQ(even.size(), larger.size()) << "the paper stays as it is";
+    EXPECT_NEAR(ruler(even), 1000, 4);
+    EXPECT_NEAR(ruler(larger), 1000 / 0.98, 4);
+}
+
+// Every page is called what is printed on it, so that one sheet can be printed again by its name.
+TEST_F(PaperSheets, AreCalledByTheirNames)
+{
+    const DisplayList list = panel();
+    const Result<SheetPlan> plan = planSheets(list.size, {kA4});
+    ASSERT_TRUE(plan.ok());
+    write({list, list}, {kA4});
+    const QString labels = run(QStringLiteral("qpdf"),
+        {QStringLiteral("--json=1"), QStringLiteral("--json-key=pagelabels"), m_path})
+                               .simplified()
+                               .remove(u' ');
+    for (const char* name : {"1Together", "1A1", "1A2", "1B1", "2Together", "2A1"})
+        EXPECT_TRUE(labels.contains(QStringLiteral("\"%1\"").arg(QLatin1String(name))))
+            << name << qPrintable(labels);
+    EXPECT_EQ(labels.count(QStringLiteral("\"index\"")), 2 * (plan->count() + 1));
 }
 
 TEST_F(PaperSheets, AreByteIdenticalEachTime)

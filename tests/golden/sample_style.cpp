@@ -83,7 +83,7 @@ protected:
 
     static QImage seen(const char* display)
     {
-        ExportPngJob job;
+        ExportPictureJob job;
         job.display = QString::fromLatin1(display);
         job.file = s_folder->filePath(job.display + QStringLiteral(".png"));
         job.picturesFolder = s_store->picturesFolder();
@@ -191,6 +191,55 @@ TEST_F(SampleStyle, DaysFollowOneAnotherRowByRow)
     for (std::size_t i = 0; i < labels.size(); ++i)
         EXPECT_TRUE(labels[i]->text.startsWith(QString::fromLatin1(days[i])))
             << labels[i]->text.toStdString();
+}
+
+// Where a display of three panels breaks: the texts an adult reads to find the way, panel by panel.
+TEST_F(SampleStyle, BreaksThreePanelsBetweenItsDays)
+{
+    ArrangeJob job;
+    job.display = QStringLiteral("Three");
+    job.experience = QStringLiteral("Where does the puddle go?");
+    job.audience = Audience::Building;
+    job.panels = 3;
+    const auto arranged = job.run(s_store->book(), onTheDay());
+    ASSERT_TRUE(arranged.ok());
+    const auto* outcome = std::get_if<ArrangeOutcome>(&*arranged);
+    ASSERT_NE(outcome, nullptr);
+    ASSERT_TRUE(outcome->breaks.has_value());
+    EXPECT_TRUE(outcome->breaks->proven());
+    std::string read;
+    for (const ArrangedPiece& one : outcome->pieces) {
+        const PieceKind kind = one.piece.kind;
+        const bool isText = kind == PieceKind::Title || kind == PieceKind::Label;
+        if (isText || one.piece.dominant || kind == PieceKind::Context
+            || kind == PieceKind::Interpretation || kind == PieceKind::NextStep
+            || kind == PieceKind::Credits)
+            read += std::to_string(one.panel) + " "
+                + (isText ? one.piece.text : nameOf(kind)).toStdString() + "\n";
+    }
+    EXPECT_EQ(read,
+        "1 Where does the puddle go?\n"
+        "1 context\n"
+        "1 photo\n"
+        "1 Monday, 2 November\n"
+        "1 Monday, 2 November\n"
+        "1 Tuesday, 3 November\n"
+        "1 Tuesday, 3 November\n"
+        "2 Wednesday and Thursday\n"
+        "2 photo\n"
+        "2 Wednesday, 4 November\n"
+        "2 Wednesday, 4 November\n"
+        "2 Thursday, 5 November\n"
+        "2 Thursday, 5 November\n"
+        "3 Thursday\n"
+        "3 credits\n"
+        "3 photo\n"
+        "3 Thursday, 5 November (continued)\n"
+        "3 Thursday, 5 November\n"
+        "3 Thursday, 5 November\n"
+        "3 Thursday, 5 November\n"
+        "3 interpretation\n"
+        "3 next_step\n");
 }
 
 // Corners, shadows and turns cannot be said in a display list; what remains is which fills there

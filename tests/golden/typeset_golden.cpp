@@ -83,6 +83,12 @@ private:
               << mm(disc.radius) << " ring " << mm(disc.ring) << '\n';
     }
 
+    void write(const Shape& shape)
+    {
+        const QRectF box = shape.area.boundingRect();
+        m_out << "  shape " << where({Mm(box.x()), Mm(box.y()), Mm(box.width()), Mm(box.height())})
+              << '\n';
+    }
     void write(const PlacedPicture& placed)
     {
         m_out << "  picture " << placed.picture.id.number() << ' ' << where(placed.place) << '\n';

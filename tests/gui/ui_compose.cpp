@@ -7,8 +7,8 @@
 
 #include <cmath>
 
-#include "app/ui/compose/reading_line.h"
 #include "app/ui/session/piece_edits.h"
+#include "app/ui/writing/reading_line.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {
@@ -192,17 +192,6 @@ TEST(Compose, ReadsOtherLanguagesByLengthOnly)
         QStringLiteral("7 words, longest sentence 4. No reading formula for this language."));
     EXPECT_TRUE(readingLine(text, QStringLiteral("en-GB"), true).contains(QLatin1String("grade")));
     EXPECT_TRUE(readingLine({}, QStringLiteral("en"), true).isEmpty());
-}
-
-TEST(Compose, LeavesAChildsWordsAsTheyWereSaid)
-{
-    WindowAtWork at;
-    at.propose();
-    at.clickOn(at.first(PieceKind::Quote));
-    at.key(Qt::Key_Return);
-    EXPECT_FALSE(at.compose().isWriting());
-    QTest::mouseDClick(&at.canvas(), Qt::LeftButton, {}, at.middleOf(at.canvas().inHand()));
-    EXPECT_FALSE(at.compose().isWriting());
 }
 
 TEST(Compose, KeepsAPinWhereItIsWhenArrangingAgain)

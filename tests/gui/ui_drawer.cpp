@@ -33,13 +33,40 @@ TEST(DrawerOf, ListsWordsByQuestionAndFindsThem)
     WindowAtWork at;
     EXPECT_THAT(wordsListed(at), SizeIs(8));
     at.key(Qt::Key_F, Qt::ControlModifier);
-    at.type(QStringLiteral("straw"));
+    at.type(QStringLiteral("STRAW sun"));
     EXPECT_EQ(wordsListed(at), QStringList{QStringLiteral("The sun drinks it with a straw.")});
     auto* field = qobject_cast<QLineEdit*>(QApplication::focusWidget());
     ASSERT_NE(field, nullptr);
+    field->setText(QStringLiteral("str\u00e1w"));
+    at.settle();
+    EXPECT_THAT(wordsListed(at), SizeIs(1));
     field->clear();
     at.settle();
     EXPECT_THAT(wordsListed(at), SizeIs(8));
+}
+
+// A book is opened, and another place is gone to before the list is made.
+TEST(DrawerOf, GivesEverySlipItsRoomWhenItWasFilledUnseen)
+{
+    WindowAtWork at;
+    MainWindow other;
+    other.resize(1024, 600);
+    other.show();
+    ASSERT_TRUE(other.openBook(at.session().folder()));
+    other.go(Place::Gather);
+    at.settle();
+    other.go(Place::Compose);
+    at.settle();
+    int slips = 0;
+    for (const DrawerRow& row : other.compose().drawer().rows()) {
+        if (row.what != DrawerRow::What::Words)
+            continue;
+        const DrawerEntry* entry = other.compose().drawer().entryFor(row.item);
+        ASSERT_NE(entry, nullptr);
+        EXPECT_GE(entry->height(), 2 * entry->fontMetrics().height()) << row.text.toStdString();
+        ++slips;
+    }
+    EXPECT_EQ(slips, 8);
 }
 
 TEST(DrawerOf, NarrowsByChildQuestionWallAndStar)

@@ -1,6 +1,7 @@
 // Nearer and further, rulers, history, the list of keys.
 #include <QApplication>
 #include <QDialog>
+#include <QDir>
 #include <QNativeGestureEvent>
 #include <QPointingDevice>
 #include <QTimer>
@@ -108,6 +109,43 @@ TEST(Views, HistoryBringsTheDisplayBackAndThatIsUndoneToo)
     EXPECT_EQ(at.pieces(), later);
 }
 
+// What was done before the book was opened is known from the states the book keeps.
+TEST(Views, HistoryReachesBackBeyondTheOpeningOfTheBook)
+{
+    WindowAtWork at;
+    at.propose();
+    const std::vector<Piece> proposed = at.pieces();
+    const QString folder = at.session().folder();
+    const auto open = [&] {
+        ASSERT_TRUE(at.window().openBook(folder));
+        at.window().go(Place::Compose);
+        at.settle();
+    };
+    at.window().beginBook(at.file(QStringLiteral("other")), QStringLiteral("Other"));
+    QDir earlier(folder + QStringLiteral("/earlier"));
+    const QDateTime then = QDateTime::currentDateTime().addDays(-1);
+    ASSERT_TRUE(earlier.rename(earlier.entryList(QDir::Files).value(0),
+        then.toString(QStringLiteral("yyyy-MM-ddTHH-mm-ss'.wainscot'"))));
+    open();
+    at.clickOn(at.first(PieceKind::Quote));
+    at.key(Qt::Key_Delete);
+    const std::vector<Piece> later = at.pieces();
+    ASSERT_NE(later, proposed);
+    at.window().beginBook(at.file(QStringLiteral("third")), QStringLiteral("Third"));
+    open();
+    ASSERT_FALSE(at.session().canUndo());
+    at.canvas().setFocus();
+    at.key(Qt::Key_H, Qt::ControlModifier);
+    PanelChoice& choice = at.compose().stage().choice();
+    ASSERT_TRUE(choice.isVisible());
+    ASSERT_EQ(choice.count(), 2) << "as it is, and before the quote was taken off";
+    at.key(Qt::Key_End);
+    at.key(Qt::Key_Return);
+    EXPECT_EQ(at.pieces(), proposed);
+    at.session().undo();
+    EXPECT_EQ(at.pieces(), later);
+}
+
 TEST(Views, OtherWaysAreLivePicturesAndOneIsTakenInOneStep)
 {
     WindowAtWork at;
@@ -164,7 +202,7 @@ TEST(Views, EveryActionOfComposeIsInAMenuAndTheListOfKeysIsOneWindow)
         }
     });
     at.canvas().setFocus();
-    QTest::keyClick(&at.canvas(), Qt::Key_F1);
+    QTest::keyClick(&at.canvas(), Qt::Key_Slash, Qt::ControlModifier);
     EXPECT_TRUE(shown);
 }
 

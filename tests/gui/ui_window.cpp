@@ -2,6 +2,7 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QFile>
+#include <QMenu>
 #include <QPrinter>
 
 #include <algorithm>
@@ -163,6 +164,17 @@ TEST(Window, CarriesABookAwayAndOpensItElsewhere)
     EXPECT_EQ(at.session().folder(), at.file(QStringLiteral("elsewhere"))) << "refused, still open";
 }
 
+// A menu that is too high breaks into columns.
+TEST(Window, HasNoMenuHigherThanASmallScreen)
+{
+    WindowAtWork at;
+    at.propose();
+    const QList<QMenu*> menus = at.window().findChildren<QMenu*>();
+    EXPECT_GE(menus.size(), 8);
+    for (const QMenu* menu : menus)
+        EXPECT_LE(menu->sizeHint().height(), 600) << menu->title().toStdString();
+}
+
 TEST(Window, HasNoKeyForTwoThings)
 {
     WindowAtWork at;
@@ -208,14 +220,40 @@ TEST(Window, ErasesAChildOnlyWhenPicturesOfOthersMayGo)
         shared = shared
             || (seen.size() > 1 && std::find(seen.begin(), seen.end(), child.id) != seen.end());
     }
-    at.window().eraseChild(child.name, false);
+    at.window().eraseChild(child.name, SharedPictures::Ask);
     EXPECT_EQ(at.book().children.contains(child.id), shared);
-    at.window().eraseChild(child.name, true);
+    at.window().eraseChild(child.name, SharedPictures::Delete);
     EXPECT_FALSE(at.book().children.contains(child.id));
     for (const auto& [id, quote] : at.book().quotes.rows())
         EXPECT_NE(quote.child, child.id);
     EXPECT_FALSE(at.session().canUndo());
     at.settle();
+}
+
+TEST(Window, LeavesCoveredPicturesToTheOthersWhenAChildIsErased)
+{
+    WindowAtWork at;
+    const Child child = at.book().children.rows().begin()->second;
+    const Child other = at.book().children.rows().rbegin()->second;
+    Picture shared = at.book().pictures.rows().begin()->second;
+    shared.people = {true, {child.id, other.id}};
+    EditBuilder edit(at.book(), QStringLiteral("Cover"));
+    shared.treatment.covered = {{{0.1, 0.1, 0.3, 0.3}, Cover::Mosaic, true}};
+    edit.put(shared);
+    ASSERT_TRUE(at.session().perform(edit.take()));
+    at.window().eraseChild(child.name, SharedPictures::KeepCovered);
+    at.window().work().waitForEnd();
+    at.settle();
+    EXPECT_FALSE(at.book().children.contains(child.id));
+    const Picture* kept = at.book().pictures.find(shared.id);
+    ASSERT_NE(kept, nullptr);
+    EXPECT_NE(kept->sha256, shared.sha256);
+    EXPECT_TRUE(kept->treatment.covered.empty());
+    EXPECT_FALSE(QFile::exists(at.session().originalPath(shared.sha256)));
+    for (const auto& [id, picture] : at.book().pictures.rows()) {
+        const auto& seen = picture.people.children;
+        EXPECT_EQ(std::count(seen.begin(), seen.end(), child.id), 0);
+    }
 }
 
 // Where the whole screen is scaled instead, it has so many pixels less.

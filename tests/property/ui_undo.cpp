@@ -46,7 +46,10 @@ private:
     static void fill(History& history, const Book& book)
     {
         EditBuilder edit(book, QStringLiteral("Sample"));
-        Child child{edit.newId<Child>(), QStringLiteral("Wren Abara"), {}, {}, Permissions::all()};
+        Child child;
+        child.id = edit.newId<Child>();
+        child.name = QStringLiteral("Wren Abara");
+        child.permissions = Permissions::all();
         edit.put(child);
         Experience experience;
         experience.id = edit.newId<Experience>();
@@ -158,7 +161,7 @@ public:
             desk.duplicatePanel(somePanel());
             break;
         case 12:
-            desk.write(held.front(), QStringLiteral("Text %1").arg(number(0, 99)), 0);
+            desk.write(held.front(), QStringLiteral("Text %1").arg(number(0, 99)));
             break;
         case 13:
             desk.setAudience(kAudiences[std::size_t(number(0, 3))]);

@@ -38,6 +38,7 @@ public:
         line.text = text;
         line.family = voice ? facts.style.pairing.voiceFamily : facts.style.pairing.adultFamily;
         line.cap = cap;
+        line.smallLetters = 0.7 * cap;
         line.left = piece.cell.x;
         line.right = piece.cell.x + piece.cell.width * 0.8;
         line.baseline = baseline;
@@ -120,7 +121,8 @@ void addDay(PanelMaker& maker)
         QStringLiteral("We put a line so it cannot go without us seeing it at all"),
         1);
     const Mm first = grid.y(7) + scale.voice();
-    maker.addLine(kQuote, Use::Voice, scale.voice(), first, QStringLiteral("We put a line"));
+    maker.addLine(
+        kQuote, Use::Voice, scale.voice(), first, QStringLiteral("We put a line so it cannot go"));
     maker.addLine(kQuote,
         Use::Voice,
         scale.voice(),
@@ -133,7 +135,7 @@ void addDay(PanelMaker& maker)
         last + 0.78 * scale.voice() + scale.caption(),
         QStringLiteral("Freya, 5"));
     for (TextLine& line : maker.facts.lines)
-        line.endsParagraph = line.text != QLatin1String("We put a line");
+        line.endsParagraph = line.text != QLatin1String("We put a line so it cannot go");
 }
 
 void addAdultAndWork(PanelMaker& maker)

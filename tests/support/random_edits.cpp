@@ -63,6 +63,7 @@ void RandomEdits::step(EditBuilder& edit, const Book& book)
         addToWall(edit, book);
         addTranslation(edit, book);
         addTemplate(edit);
+        addWall(edit, book);
         break;
     case 7:
         removePiece(edit, book);
@@ -81,19 +82,52 @@ void RandomEdits::addPeople(EditBuilder& edit, const Book& book)
         child.permissions = Permissions::fromBits(unsigned(number(0, (1 << 20) - 1)));
         if (number(0, 1) == 1)
             child.born = BirthDate{2020, number(1, 12), number(0, 28)};
+        child.languages = words();
         edit.put(child);
+        addPermissionRecord(edit, child.id);
     }
     BookInfo info = book.info;
     info.title = words();
     edit.setInfo(info);
 }
 
-void RandomEdits::addExperience(EditBuilder& edit, const Book& /*book*/)
+void RandomEdits::addPermissionRecord(EditBuilder& edit, ChildId child)
+{
+    PermissionRecord record;
+    record.id = edit.newId<PermissionRecord>();
+    record.child = child;
+    record.audience = Audience(number(0, 3));
+    for (FamilyAnswer& answer : record.answers)
+        answer = FamilyAnswer(number(0, 3));
+    if (number(0, 1) == 1)
+        record.on = QDate(2025, number(1, 12), number(1, 28));
+    record.by = words();
+    record.note = words();
+    edit.put(record);
+}
+
+PromptSetId RandomEdits::addPrompts(EditBuilder& edit, const Book& book)
 {
     PromptSet prompts = defaultPromptSet();
     prompts.id = edit.newId<PromptSet>();
     prompts.prompts.resize(std::size_t(number(0, 3)));
+    prompts.asked = Asked(number(0, 1));
+    prompts.sense = words();
+    prompts.ages = words();
+    for (Prompt& prompt : prompts.prompts) {
+        prompt.sign = PromptSign(number(0, 7));
+        for (int i = number(0, 2); i > 0; --i)
+            prompt.others.push_back({QStringLiteral("x-%1").arg(i), words()});
+        if (!book.pictures.isEmpty() && number(0, 1) == 1)
+            prompt.picture = someOf(book.pictures, number(0, 99)).id;
+    }
     edit.put(prompts);
+    return prompts.id;
+}
+
+void RandomEdits::addExperience(EditBuilder& edit, const Book& book)
+{
+    const PromptSetId prompts = addPrompts(edit, book);
     Experience experience;
     experience.id = edit.newId<Experience>();
     experience.title = words();
@@ -101,7 +135,9 @@ void RandomEdits::addExperience(EditBuilder& edit, const Book& /*book*/)
     experience.context = words();
     experience.invitation = words();
     if (number(0, 1) == 1)
-        experience.promptSet = prompts.id;
+        experience.promptSet = prompts;
+    if (!book.experiences.isEmpty() && number(0, 1) == 1)
+        experience.follows = someOf(book.experiences, number(0, 99)).id;
     edit.put(experience);
 }
 
@@ -114,26 +150,87 @@ void RandomEdits::addToExperience(EditBuilder& edit, const Book& book)
     quote.experience = experience;
     quote.child = child;
     quote.words = words();
+    quote.firstWords = words();
     quote.telling = Telling(number(0, 4));
     quote.dictation = Dictation(number(0, 1));
     quote.readBack = number(0, 1) == 1;
     quote.stars = number(0, 3);
-    Group group{edit.newId<Group>(), experience, words(), {quote.id}};
-    Meeting meeting{edit.newId<Meeting>(), experience, QDate(2025, 11, 3), words(), {group.id}};
+    if (!book.quotes.isEmpty() && number(0, 1) == 1)
+        quote.repliesTo = someOf(book.quotes, number(0, 99)).id;
+    if (!book.pictures.isEmpty()) {
+        quote.sheet = someOf(book.pictures, number(0, 99)).id;
+        quote.drawing = someOf(book.pictures, number(0, 99)).id;
+    }
+    if (!book.goals.isEmpty())
+        quote.goals = {someOf(book.goals, number(0, 99)).id};
+    addMeeting(edit, book, quote);
+    Observation observation{edit.newId<Observation>(), experience, words(), {child}, {}, {}};
+    if (number(0, 1) == 1) {
+        observation.at = QDateTime(QDate(2025, 11, 3), QTime(9, 5, 0, 7), Qt::OffsetFromUTC, 3600);
+        observation.picture = quote.drawing;
+    }
+    edit.put(observation);
+    NoAnswer missing;
+    missing.id = edit.newId<NoAnswer>();
+    missing.experience = experience;
+    missing.child = child;
+    missing.prompt = words();
+    missing.why = WhyNoAnswer(number(0, 1));
+    missing.note = words();
+    missing.by = words();
+    edit.put(missing);
+    addPicture(edit, book, experience, child);
+    addLookingBack(edit, experience);
+}
+
+// One in which the words were given, in a group of their own.
+void RandomEdits::addMeeting(EditBuilder& edit, const Book& book, Quote quote)
+{
+    Group group{edit.newId<Group>(), quote.experience, words(), {quote.id}};
+    group.keptByHand = number(0, 1) == 1;
+    group.order = number(0, 9);
+    if (number(0, 1) == 1)
+        group.carriedTo = QDate(2025, 11, number(1, 28));
+    Meeting meeting;
+    meeting.id = edit.newId<Meeting>();
+    meeting.experience = quote.experience;
+    meeting.on = QDate(2025, 11, 3);
+    meeting.notes = words();
+    meeting.groups = {group.id};
+    meeting.readOut = {quote.id};
+    meeting.done = number(0, 1) == 1;
+    if (number(0, 1) == 1)
+        meeting.carriedOver = {group.id};
+    for (int i = number(0, 2); i > 0; --i)
+        meeting.happened.push_back({MeetingNoteKind(number(0, 2)), words(), group.id, quote.child});
     if (number(0, 1) == 1)
         quote.meeting = meeting.id;
     edit.put(quote);
     edit.put(group);
     edit.put(meeting);
-    Observation observation{edit.newId<Observation>(), experience, words(), {child}, {}};
-    if (number(0, 1) == 1) {
-        observation.at = QDateTime(QDate(2025, 11, 3), QTime(9, 5, 0, 7), Qt::OffsetFromUTC, 3600);
+    if (!book.quotes.isEmpty()) {
+        const QuoteId other = someOf(book.quotes, number(0, 99)).id;
+        edit.put(KeptPair{edit.newId<KeptPair>(), quote.id, other, number(0, 1) == 1});
     }
-    edit.put(observation);
-    addPicture(edit, experience, child);
 }
 
-void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId child)
+void RandomEdits::addLookingBack(EditBuilder& edit, ExperienceId experience)
+{
+    Reflection reflection;
+    reflection.id = edit.newId<Reflection>();
+    reflection.experience = experience;
+    reflection.prompt = words();
+    reflection.question = words();
+    reflection.answer = words();
+    reflection.by = words();
+    reflection.on = QDate(2025, 11, number(1, 28));
+    reflection.order = number(0, 9);
+    edit.put(reflection);
+    edit.put(Goal{edit.newId<Goal>(), words(), words(), number(0, 9)});
+}
+
+void RandomEdits::addPicture(
+    EditBuilder& edit, const Book& book, ExperienceId experience, ChildId child)
 {
     Picture picture;
     picture.id = edit.newId<Picture>();
@@ -154,6 +251,11 @@ void RandomEdits::addPicture(EditBuilder& edit, ExperienceId experience, ChildId
     picture.people = People{number(0, 1) == 1, {child}};
     if (number(0, 1) == 1)
         picture.captured = CaptureTime{QDateTime(QDate(2025, 11, 3), QTime(10, 2)), 60};
+    if (!book.displays.isEmpty() && number(0, 3) == 3) {
+        picture.display = someOf(book.displays, number(0, 99)).id;
+        picture.hungOn = QDate(2025, 11, number(1, 28));
+        picture.panelsLegible = number(0, 1) == 1;
+    }
     if (number(0, 1) == 1)
         picture.mustStay = RectFraction{0.1, 1.0 / 3, 0.25, 0.5};
     if (number(0, 1) == 1) {
@@ -178,7 +280,9 @@ void RandomEdits::addToWall(EditBuilder& edit, const Book& book)
     display.panelSize = {inches(24), inches(36)};
     display.voiceStep = number(0, 3);
     edit.put(display);
-    const Panel panel{edit.newId<Panel>(), display.id, 1};
+    Panel panel{edit.newId<Panel>(), display.id, 1};
+    if (!book.goals.isEmpty())
+        panel.goals = {someOf(book.goals, number(0, 99)).id};
     edit.put(panel);
     for (int i = number(0, 3); i > 0; --i) {
         Piece piece;
@@ -211,6 +315,28 @@ void RandomEdits::addTranslation(EditBuilder& edit, const Book& book)
     translation.language = QStringLiteral("ar");
     translation.text = words();
     edit.put(translation);
+}
+
+void RandomEdits::addWall(EditBuilder& edit, const Book& book)
+{
+    Wall wall;
+    wall.id = edit.newId<Wall>();
+    wall.name = words();
+    wall.size = {Mm(number(500, 9000)), Mm(number(500, 4000))};
+    for (int i = number(0, 3); i > 0; --i)
+        wall.fittings.push_back({FittingKind(number(0, 7)),
+            {Mm(number(0, 900) / 7.0), Mm(number(0, 900)), Mm(100), Mm(number(10, 300))}});
+    if (!book.panels.isEmpty()) {
+        Panel panel = someOf(book.panels, number(0, 99));
+        wall.panels.push_back({panel.id, {Mm(number(0, 900) / 3.0), Mm(number(0, 900))}});
+        panel.left = {{words(), PieceId(number(0, 3)), words()}};
+        if (!panel.left.front().rule.isEmpty())
+            edit.put(panel);
+    }
+    wall.viewers = Viewers(number(0, 2));
+    wall.youngest = number(3, 6);
+    wall.oldest = number(6, 12);
+    edit.put(wall);
 }
 
 void RandomEdits::addTemplate(EditBuilder& edit)
@@ -267,6 +393,8 @@ void RandomEdits::removePiece(EditBuilder& edit, const Book& book)
     if (!book.meetings.isEmpty()) {
         Meeting meeting = someOf(book.meetings, number(0, 99));
         meeting.groups.clear();
+        meeting.carriedOver.clear();
+        meeting.happened.clear();
         edit.put(meeting);
     }
 }

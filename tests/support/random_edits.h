@@ -21,12 +21,17 @@ public:
 private:
     void step(EditBuilder& edit, const Book& book);
     void addPeople(EditBuilder& edit, const Book& book);
+    void addPermissionRecord(EditBuilder& edit, ChildId child);
+    [[nodiscard]] PromptSetId addPrompts(EditBuilder& edit, const Book& book);
     void addExperience(EditBuilder& edit, const Book& book);
     void addToExperience(EditBuilder& edit, const Book& book);
-    void addPicture(EditBuilder& edit, ExperienceId experience, ChildId child);
+    void addMeeting(EditBuilder& edit, const Book& book, Quote quote);
+    void addLookingBack(EditBuilder& edit, ExperienceId experience);
+    void addPicture(EditBuilder& edit, const Book& book, ExperienceId experience, ChildId child);
     void addToWall(EditBuilder& edit, const Book& book);
     void addTranslation(EditBuilder& edit, const Book& book);
     void addTemplate(EditBuilder& edit);
+    void addWall(EditBuilder& edit, const Book& book);
     void change(EditBuilder& edit, const Book& book);
     void removePiece(EditBuilder& edit, const Book& book);
 

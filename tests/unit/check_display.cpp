@@ -103,6 +103,81 @@ TEST(CheckDisplay, AsksForCreditsAndADay)
         saidBy(checkDisplay(one.book, one.display, {bare}), "credits.date"), ::testing::SizeIs(1));
 }
 
+PanelFacts withCaption(int number, Pieces piece, const QString& caption, std::int64_t picture)
+{
+    PanelFacts panel = goodPanel();
+    panel.number = number;
+    pieceOf(panel, piece).text = caption;
+    pieceOf(panel, piece).picture->id = PictureId(picture);
+    return panel;
+}
+
+TEST(CheckDisplay, FindsACaptionThatStandsUnderAnotherPictureToo)
+{
+    const Class one = makeClass();
+    const auto repeated = [&](const std::vector<PanelFacts>& panels) {
+        return saidBy(checkDisplay(one.book, one.display, panels), "caption.repeated").size();
+    };
+    // On one panel, whatever its case and spaces.
+    EXPECT_EQ(repeated({withCaption(1, kPhoto, QStringLiteral(" the  EDGE."), 77)}), 1U);
+    EXPECT_EQ(repeated({withCaption(1, kPhoto, QStringLiteral("Another edge."), 77)}), 0U);
+    // On the next panel: its two captions, both of other pictures than on the first.
+    const PanelFacts first = withCaption(1, kPhoto, QStringLiteral("The line of chalk."), 77);
+    PanelFacts second = withCaption(2, kPhoto, QStringLiteral("The line of chalk."), 78);
+    EXPECT_EQ(repeated({first, second}), 1U);
+    const auto findings = checkDisplay(one.book, one.display, {first, second});
+    const auto at = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
+        return finding.rule == QLatin1String("caption.repeated");
+    });
+    ASSERT_NE(at, findings.end());
+    EXPECT_EQ(at->panel, 2);
+    EXPECT_EQ(at->piece, kPhoto);
+    EXPECT_EQ(at->measured, 2);
+    EXPECT_EQ(at->limit, 1);
+    // The same picture may say the same again.
+    pieceOf(second, kPhoto).picture->id = PictureId(77);
+    EXPECT_EQ(repeated({first, second}), 0U);
+}
+
+TEST(CheckDisplay, FindsAShorteningThatIsNotInTheWordsTakenDown)
+{
+    Class one = makeClass();
+    Piece piece = one.book.pieces.rows().begin()->second;
+    PanelFacts panel = goodPanel();
+    pieceOf(panel, kQuote).id = piece.id;
+    const auto said = [&](const QString& shown) {
+        piece.shownWords = shown;
+        one.book.pieces.put(piece);
+        return saidBy(checkDisplay(one.book, one.display, {panel}), "quote.verbatim").size();
+    };
+    EXPECT_EQ(said(QString()), 0U);
+    EXPECT_EQ(said(QString::fromUtf8("It got smaller …")), 0U);
+    EXPECT_EQ(said(QString::fromUtf8("It [the puddle] got smaller …")), 0U);
+    EXPECT_EQ(said(QString::fromUtf8("It became smaller …")), 1U);
+    EXPECT_EQ(said(QString::fromUtf8("It got smaller")), 1U) << "without an ellipsis";
+}
+
+// What is drawn is what may be shown, letter for letter, in scripts of either direction.
+TEST(CheckDisplay, ReadsTheDrawnWordsOfEveryScript)
+{
+    for (const char* words : {"It got smaller but it didn’t spill anywhere.",
+             "إذا طلعت لفوق، مين بيرجّعها؟",
+             "水坑也从地上走了，去哪里了？",
+             "बच्चों ने क्षितिज देखा, फिर पानी गया"}) {
+        Class one = makeClass();
+        Quote quote = one.book.quotes.rows().begin()->second;
+        quote.words = QString::fromUtf8(words);
+        one.book.quotes.put(quote);
+        const PermissionRules rules(one.book, one.display, QDate(2026, 11, 5));
+        const ClearedPanel cleared = rules.clear(*panelsOf(one.book, one.display.id).front());
+        const PanelStyle style = panelStyle(one.display);
+        PanelFacts facts = factsOf(cleared, style, typeset(cleared, style));
+        EXPECT_THAT(saidBy(checkPanel(facts), "quote.verbatim"), ::testing::IsEmpty()) << words;
+        facts.lines.front().text.remove(1, 1);
+        EXPECT_THAT(saidBy(checkPanel(facts), "quote.verbatim"), ::testing::SizeIs(1)) << words;
+    }
+}
+
 // The facts come from the same display list that is drawn.
 TEST(PanelFacts, ReadSizesAndWordsFromTheDisplayList)
 {
@@ -121,6 +196,8 @@ TEST(PanelFacts, ReadSizesAndWordsFromTheDisplayList)
             words += line.text.trimmed() + u' ';
             ++voiceLines;
             EXPECT_NEAR(line.cap.value(), style.scale.voice().value(), 0.05);
+            EXPECT_GT(line.smallLetters, 0.6 * line.cap);
+            EXPECT_LT(line.smallLetters, 0.85 * line.cap);
             EXPECT_EQ(line.colour, style.palette.child);
             EXPECT_EQ(line.family, style.pairing.voiceFamily);
             EXPECT_EQ(line.joinedLetters, 0);
@@ -132,6 +209,29 @@ TEST(PanelFacts, ReadSizesAndWordsFromTheDisplayList)
     EXPECT_EQ(words.trimmed(), QStringLiteral("It got smaller but it didn’t spill anywhere."));
     EXPECT_GE(voiceLines, 2);
     EXPECT_EQ(smallLines, 1);
+}
+
+// Arabic letters have no H to measure; the name under them is small print all the same.
+TEST(PanelFacts, TellWordsAndNameApartInAScriptWithoutCapitals)
+{
+    Class one = makeClass();
+    Child child = *one.book.children.find(one.heard);
+    child.name = child.shownAs = QString::fromUtf8("نور");
+    one.book.children.put(child);
+    Quote quote = one.book.quotes.rows().begin()->second;
+    quote.words = QString::fromUtf8("إذا طلعت لفوق، مين بيرجّعها؟");
+    quote.language = QStringLiteral("ar");
+    one.book.quotes.put(quote);
+    const PermissionRules rules(one.book, one.display, QDate(2026, 11, 5));
+    const ClearedPanel cleared = rules.clear(*panelsOf(one.book, one.display.id).front());
+    const PanelStyle style = panelStyle(one.display);
+    const PanelFacts facts = factsOf(cleared, style, typeset(cleared, style));
+    ASSERT_GE(facts.lines.size(), 2U);
+    for (const TextLine& line : facts.lines) {
+        const bool isName = line.text.contains(child.name);
+        EXPECT_EQ(line.use, isName ? Use::Small : Use::Voice) << line.text.toStdString();
+    }
+    EXPECT_TRUE(facts.lines.back().text.contains(child.name));
 }
 
 TEST(PanelFacts, PutARefusedPieceAmongTheStops)

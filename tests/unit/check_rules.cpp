@@ -5,6 +5,7 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
 #include <functional>
 #include <set>
 
@@ -47,6 +48,10 @@ const std::vector<Spoiled>& spoiledPanels()
         {"type.voice", [](PanelFacts& p) { shrink(p, kQuote, 0.5); }},
         {"type.body", [](PanelFacts& p) { shrink(p, kContext, 0.8); }},
         {"type.caption", [](PanelFacts& p) { shrink(p, kCredits, 0.8); }},
+        {"type.x_height",
+            [](PanelFacts& p) {
+                lineOf(p, kCredits).smallLetters = 0.5 * lineOf(p, kCredits).cap;
+            }},
         {"type.scale", [](PanelFacts& p) { shrink(p, kContext, 1.01); }},
         {"type.steps", [](PanelFacts& p) { lineOf(p, kLabel).cap = p.style.scale.cap(3); }},
         {"type.loud", [](PanelFacts& p) { shrink(p, kContext, 1.5625); }},
@@ -69,6 +74,15 @@ const std::vector<Spoiled>& spoiledPanels()
             [](PanelFacts& p) {
                 pieceOf(p, kMeaning).kind = PieceKind::NextStep;
                 pieceOf(p, kMeaning).text = words(21);
+            }},
+        {"words.level",
+            [](PanelFacts& p) {
+                pieceOf(p, kMeaning).language = QStringLiteral("en");
+                pieceOf(p, kMeaning).text = QStringLiteral(
+                    "Conceptual investigation of evaporation necessitated collaborative "
+                    "documentation, facilitating metacognitive development. Participants "
+                    "subsequently demonstrated increasingly sophisticated understanding regarding "
+                    "environmental transformation and observable phenomena.");
             }},
         {"words.balance", [](PanelFacts& p) { pieceOf(p, kQuote).text = words(9); }},
         {"place.outside", [](PanelFacts& p) { lineOf(p, kQuote).right = Mm(842); }},
@@ -147,6 +161,8 @@ const std::vector<Spoiled>& spoiledPanels()
             [](PanelFacts& p) { lineOf(p, kQuote, 1).text = QStringLiteral("all"); }},
         {"quote.hyphen",
             [](PanelFacts& p) { lineOf(p, kQuote).text = QStringLiteral("We put a li-"); }},
+        {"quote.verbatim",
+            [](PanelFacts& p) { lineOf(p, kQuote).text = QStringLiteral("We drew a line so it"); }},
         {"quote.ligature", [](PanelFacts& p) { lineOf(p, kQuote).joinedLetters = 1; }},
         {"permission.piece",
             [](PanelFacts& p) {
@@ -180,7 +196,15 @@ TEST(CheckRules, FindWhatIsSpoiled)
 
 TEST(CheckRules, AreAllTried)
 {
-    std::set<std::string> tried{"credits.missing", "credits.date", "voices.child"};
+    // Of the whole display and of sheets: check_display, check_mounted, jobs_check.
+    std::set<std::string> tried{"credits.missing",
+        "credits.date",
+        "voices.child",
+        "caption.repeated",
+        "type.mounted",
+        "seam.marked",
+        "seam.work",
+        "seam.lines"};
     for (const Spoiled& spoiled : spoiledPanels())
         tried.insert(spoiled.rule);
     std::set<std::string> known;
@@ -225,6 +249,78 @@ TEST(CheckRules, MeasureSharpnessByOnePixelAnArcminute)
         if (finding.rule == QLatin1String("picture.sharpness")) {
             EXPECT_NEAR(*finding.limit, 72.75, 0.01);
         }
+    }
+}
+
+// Easy words in short sentences pass, and what is no English text has no grade.
+TEST(CheckRules, MeasureTheLevelOfEnglishTextsOfSomeLength)
+{
+    const auto levels = [](const QString& text, const QString& language) {
+        PanelFacts panel = goodPanel();
+        pieceOf(panel, kMeaning).text = text;
+        pieceOf(panel, kMeaning).language = language;
+        const auto rules = rulesIn(checkPanel(panel));
+        return std::count(rules.begin(), rules.end(), "words.level");
+    };
+    const QString hard = QStringLiteral("Documentation facilitates understanding ").repeated(7);
+    EXPECT_EQ(levels(hard, QStringLiteral("en-GB")), 1);
+    EXPECT_EQ(levels(hard, QStringLiteral("es")), 0) << "the formula is of English";
+    EXPECT_EQ(levels(hard.left(80), QStringLiteral("en")), 0) << "too short to tell";
+    EXPECT_EQ(levels(QStringLiteral("The sun took the water up. ").repeated(5), u"en"_qs), 0);
+}
+
+// Every limit that is a measure can be set; the finding then says so and what is usual.
+TEST(CheckRules, MeasureAgainstLimitsSomebodySet)
+{
+    PanelFacts panel = goodPanel();
+    EXPECT_TRUE(panel.limits.set(Limit::VoiceLine, 20));
+    const std::vector<Finding> found = checkPanel(panel);
+    ASSERT_EQ(rulesIn(found), std::vector<std::string>{"line.voice"});
+    EXPECT_EQ(found.front().limit, 20);
+    EXPECT_EQ(
+        found.front().source, QStringLiteral("set here; 36 is usual (Wainscot's panel style)"));
+    EXPECT_TRUE(panel.limits.set(Limit::VoiceLine, 36));
+    EXPECT_FALSE(panel.limits.isOwn(Limit::VoiceLine)) << "the usual value is no change";
+    EXPECT_THAT(checkPanel(panel), ::testing::IsEmpty());
+}
+
+TEST(CheckRules, HaveANameForEveryLimit)
+{
+    std::set<std::string> names;
+    for (const LimitRow& row : allLimits()) {
+        names.insert(nameOf(row.limit));
+        EXPECT_STRNE(nameOf(row.limit), "") << row.rule;
+    }
+    EXPECT_EQ(names.size(), allLimits().size());
+}
+
+TEST(CheckRules, LetNobodySetPermissionOrNonsense)
+{
+    Limits limits;
+    EXPECT_FALSE(limits.set(Limit::NotCleared, 3));
+    EXPECT_FALSE(limits.set(Limit::NotNamed, 3));
+    EXPECT_FALSE(limits.set(Limit::Outside, 3));
+    EXPECT_FALSE(limits.set(Limit::NotVerbatim, 3));
+    EXPECT_FALSE(limits.set(Limit::VoiceAngle, -1));
+    EXPECT_FALSE(limits.set(Limit::VoiceAngle, std::nan("")));
+    EXPECT_TRUE(limits.own().empty());
+}
+
+// Every measure decides: at one extreme the rule that uses it speaks, at the other it is silent.
+TEST(CheckRules, ReallyUseEveryLimitThatCanBeSet)
+{
+    const auto hears = [](PanelFacts panel, const LimitRow& row, double value) {
+        EXPECT_TRUE(panel.limits.set(row.limit, value)) << row.rule;
+        const auto rules = rulesIn(checkPanel(panel));
+        return std::count(rules.begin(), rules.end(), row.rule) > 0;
+    };
+    for (const Spoiled& spoiled : spoiledPanels()) {
+        const LimitRow& row = *limitCalled(QString::fromLatin1(spoiled.rule));
+        if (!isMeasure(row))
+            continue;
+        PanelFacts panel = goodPanel();
+        spoiled.spoil(panel);
+        EXPECT_NE(hears(panel, row, 0), hears(panel, row, Limits::kGreatest)) << row.rule;
     }
 }
 

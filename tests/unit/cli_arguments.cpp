@@ -1,8 +1,10 @@
 // What a command line takes and what it refuses.
 #include "app/cli/command.h"
 #include "app/cli/program.h"
+#include "core/store/book_store.h"
 
 #include <QJsonDocument>
+#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 
@@ -130,12 +132,19 @@ TEST(Program, KnowsEveryCommandByName)
             "keep",
             "show",
             "listen",
+            "sheets",
             "hang",
             "erase",
+            "withdrawn",
+            "keep-until",
             "verify",
             "pack",
             "unpack",
-            "sample"));
+            "data",
+            "from-data",
+            "sample",
+            "earlier",
+            "repair"));
 }
 
 TEST(Program, AnswersWrongUseWithTwoAndOneJsonObject)
@@ -160,13 +169,20 @@ TEST(Program, AnswersWrongUseWithTwoAndOneJsonObject)
              "export B --display D --pdf a --overlap 5mm",
              "export B --display D --pdf a --sheets A4 --bleed 3mm",
              "export B --display D --pdf a --dpi 100",
+             "listen B",
+             "listen B --experience E --groups few",
              "hang B --display D",
-             "hang B --display D --wall 6000",
-             "hang B --display D --wall 0x2700mm",
+             "hang B --wall 6x2.7m",
+             "hang B --wall Corridor --ages 4-6",
+             "hang B --display D --wall 6x2.7m --stands-out far",
              "hang B --display D --wall 6x2.7m --viewers cats",
              "hang B --display D --wall 6x2.7m --ages 6-4",
              "hang B --display D --wall 6x2.7m --ages old",
              "hang B --display D --wall 6x2.7m --limit X",
+             "data B",
+             "data B --to F --as pdf",
+             "from-data F",
+             "from-data F --to B --as pdf",
              "sample"}) {
         const Said said = say(line(words) + QStringList{QStringLiteral("--json")});
         EXPECT_EQ(said.exit, 2) << words;
@@ -176,17 +192,45 @@ TEST(Program, AnswersWrongUseWithTwoAndOneJsonObject)
     }
 }
 
-// Settled names whose work is not there yet.
-TEST(Program, SaysOfLaterCommandsThatTheyAreNotThereYet)
+// What is no size may be a wall's name, so the book is asked.
+TEST(Program, LooksForAWallOfTheBookByItsName)
 {
-    for (const char* words : {"listen B --experience E",
-             "listen B --experience E --groups 4",
-             "keep B --from 2026-01-01 --to 2026-02-01 --pdf a.pdf"}) {
-        const Said said = say(line(words));
-        EXPECT_EQ(said.exit, 2) << words;
-        EXPECT_THAT(said.err.toStdString(), HasSubstr("yet")) << words;
-        EXPECT_TRUE(said.out.isEmpty());
+    QTemporaryDir folder;
+    const QString book = folder.filePath(QStringLiteral("book"));
+    ASSERT_EQ(
+        say({QStringLiteral("new"), book, QStringLiteral("--title"), QStringLiteral("T")}).exit, 0);
+    {
+        auto store = BookStore::open(book, Access::ReadWrite);
+        ASSERT_TRUE(store);
+        Wall wall;
+        wall.name = QStringLiteral("By the door");
+        EditBuilder edit((*store)->book(), QStringLiteral("Wall"));
+        wall.id = edit.newId<Wall>();
+        edit.put(wall);
+        ASSERT_TRUE((*store)->history().perform(edit.take()));
     }
+    const auto hang = [&](const QString& wall, const QStringList& more = {}) {
+        return say(QStringList{QStringLiteral("hang"),
+                       book,
+                       QStringLiteral("--wall"),
+                       wall,
+                       QStringLiteral("--json")}
+            + more);
+    };
+    const Said kept = hang(QStringLiteral("by the door"));
+    EXPECT_EQ(kept.exit, 0) << kept.err.toStdString();
+    EXPECT_EQ(kept.json()[u"wall"].toString(), QStringLiteral("By the door"));
+    EXPECT_EQ(kept.json()[u"covered_share"].toDouble(), 0.0);
+    EXPECT_FALSE(kept.json()[u"limit_source"].toString().isEmpty());
+    EXPECT_NE(hang(QStringLiteral("6000")).exit, 0);
+    EXPECT_NE(
+        hang(QStringLiteral("By the door"), {QStringLiteral("--display"), QStringLiteral("D")})
+            .exit,
+        0);
+    EXPECT_NE(
+        hang(QStringLiteral("By the door"), {QStringLiteral("--stands-out"), QStringLiteral("far")})
+            .exit,
+        0);
 }
 
 TEST(Program, AnswersThreeForABookThatIsNotThere)

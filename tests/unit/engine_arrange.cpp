@@ -266,6 +266,28 @@ TEST(EngineFailure, ACancelledRequestSaysSo)
     EXPECT_EQ(refused(document->request, document->text).what, Obstacle::Cancelled);
 }
 
+TEST(EngineIndent, IsKeptWhereTheLinesBeginUnlessThatIsAtTheMargin)
+{
+    const auto document = makeDrawing(1, Format::A3Landscape, true);
+    Request& request = document->request;
+    request.plan.clear();
+    const PageSpec& page = request.page;
+    for (const bool fromRight : {false, true})
+        for (const int x : {0, 6}) {
+            for (Item& item : request.items)
+                if (item.indent > Mm(0)) {
+                    item.fromRight = fromRight;
+                    item.pinned = GridRect{0, x, 0, 6, page.rows};
+                }
+            const RectMm cell = placeOf(arranged(request, document->text), 2).cell;
+            const RectMm room = page.cell({0, x, 0, 6, page.rows});
+            const bool atMargin = fromRight == (x == 6);
+            const Mm kept = fromRight ? room.right() - cell.right() : cell.x - room.x;
+            EXPECT_NEAR(kept.value(), atMargin ? 0 : page.gutter.value(), 1e-9)
+                << (fromRight ? "from the right" : "from the left") << ", column " << x;
+        }
+}
+
 TEST(EngineWishes, SpansAndPlacesAreKept)
 {
     auto document = makeDocument(8, 9, Format::A1Landscape);

@@ -170,6 +170,56 @@ TEST(DoorPlan, OnePictureAcrossAndTwoVoicesLevelBelow)
     EXPECT_GT(placeOf(page, next).at.y, placeOf(page, 3).at.y);
 }
 
+TEST(BeforePlan, ThenSmallAtTheStartAndNowLargeBesideIt)
+{
+    for (const Format format : {Format::A1Landscape, Format::A2Portrait}) {
+        Sheet sheet(format, "before");
+        sheet.text(Kind::Title, "Where does it go?");
+        const ItemId then = sheet.text(Kind::Label, "Monday, 2 November", 1).id;
+        const ItemId small = sheet.picture(1).id;
+        const ItemId first = sheet.text(Kind::Quote, "It is round", 1).id;
+        const ItemId now = sheet.text(Kind::Label, "Thursday, 12 November").id;
+        const ItemId large = sheet.picture(0, 3).id;
+        const ItemId left = sheet.text(Kind::Quote, "Nobody took it").id;
+        const ItemId right = sheet.text(Kind::Quote, "It climbs in the air").id;
+        sheet.text(Kind::Credits, "2 to 12 November.");
+        const Arrangement page = sheet.arranged();
+        const bool upright = format == Format::A2Portrait;
+        EXPECT_TRUE(page.droppedWishes.empty());
+        EXPECT_EQ(placeOf(page, then).at.x, 0);
+        EXPECT_LT(placeOf(page, then).at.y, placeOf(page, small).at.y);
+        EXPECT_LT(placeOf(page, small).at.y, placeOf(page, first).at.y);
+        EXPECT_EQ(placeOf(page, large).at.w, upright ? 7 : 8);
+        EXPECT_LT(placeOf(page, now).at.y, placeOf(page, large).at.y);
+        EXPECT_LT(placeOf(page, large).at.y, placeOf(page, left).at.y);
+        EXPECT_EQ(placeOf(page, left).at.x == placeOf(page, right).at.x, upright)
+            << "below each other on an upright sheet";
+        EXPECT_GE(
+            placeOf(page, large).picture.areaMm2(), 2 * placeOf(page, small).picture.areaMm2())
+            << "one picture leads";
+    }
+}
+
+TEST(QuestionsPlan, OneBelowTheOtherBesideTheChildsPicture)
+{
+    for (const Format format : {Format::A1Landscape, Format::A2Portrait}) {
+        Sheet sheet(format, "questions");
+        sheet.text(Kind::Title, "Where does it go?");
+        const ItemId picture = sheet.picture(0, 3).id;
+        std::vector<ItemId> asked;
+        for (int i = 0; i < 3; ++i)
+            asked.push_back(sheet.text(Kind::Quote, "Does it know the way back?").id);
+        sheet.text(Kind::Credits, "3 to 6 November.");
+        const Arrangement page = sheet.arranged();
+        EXPECT_TRUE(page.droppedWishes.empty());
+        EXPECT_EQ(placeOf(page, picture).at.x, 0);
+        for (std::size_t i = 1; i < asked.size(); ++i) {
+            EXPECT_EQ(placeOf(page, asked[i]).at.x, placeOf(page, asked[0]).at.x);
+            EXPECT_GT(placeOf(page, asked[i]).at.y, placeOf(page, asked[i - 1]).at.y);
+        }
+    }
+}
+
 TEST(Form, OfAPageGivesThatPageAgain)
 {
     const auto document = makeDays(-1, 4, Format::A1Landscape);

@@ -2,7 +2,10 @@
 #include "app/jobs/arrange_job.h"
 #include "app/jobs/draft.h"
 #include "app/jobs/sentences.h"
-#include "tests/support/class_book.h"
+#include "tests/support/puddle_book.h"
+
+#include <QCoreApplication>
+#include <QTranslator>
 
 #include <gmock/gmock.h>
 
@@ -16,76 +19,6 @@ using ::testing::Each;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
-
-const QString kTitle = QStringLiteral("Where does the puddle go?");
-
-struct Puddle : ClassBook {
-    Puddle()
-    {
-        Experience told = *book.experiences.find(experience);
-        told.title = kTitle;
-        told.on = QDate(2025, 11, 3);
-        told.context = QStringLiteral("It rained until ten. We had one rule: no stamping.");
-        told.interpretation = QStringLiteral("The line was their own idea.");
-        told.nextSteps = QStringLiteral("Two jars, one with a lid.");
-        PromptSet prompts = defaultPromptSet();
-        prompts.id = book.promptSets.newId();
-        book.promptSets.put(prompts);
-        told.promptSet = prompts.id;
-        book.experiences.put(told);
-    }
-
-    QuoteId said(ChildId who, int day, const char* words, int stars = 0)
-    {
-        const QuoteId id = quote(who, QString::fromUtf8(words));
-        Quote value = *book.quotes.find(id);
-        value.on = QDate(2025, 11, day);
-        value.prompt = QStringLiteral("think");
-        value.stars = stars;
-        book.quotes.put(value);
-        return id;
-    }
-
-    PictureId took(int day, std::vector<ChildId> who = {})
-    {
-        const QByteArray name = "IMG_" + QByteArray::number(int(book.pictures.size()) + 1) + ".jpg";
-        const PictureId id = picture(PictureKind::Photo, {true, std::move(who)}, name.constData());
-        Picture value = *book.pictures.find(id);
-        value.size = {4000, 2667};
-        value.caption = QStringLiteral("The line on that day.");
-        value.captured = CaptureTime{QDateTime(QDate(2025, 11, day), QTime(10, 0)), std::nullopt};
-        book.pictures.put(value);
-        return id;
-    }
-
-    ArrangeOutcome arranged(const ArrangeJob& job)
-    {
-        const auto outcome = job.run(book, runOf());
-        EXPECT_TRUE(outcome.ok()) << (outcome.ok() ? ""
-                                                   : sentenceFor(outcome.error()).toStdString());
-        if (!outcome || !std::holds_alternative<ArrangeOutcome>(*outcome)) {
-            ADD_FAILURE() << "no arrangement";
-            return {};
-        }
-        return std::get<ArrangeOutcome>(*outcome);
-    }
-
-    static JobRun runOf()
-    {
-        JobRun run;
-        run.today = kTestDay;
-        return run;
-    }
-};
-
-ArrangeJob hallway()
-{
-    ArrangeJob job;
-    job.experience = kTitle;
-    job.display = QStringLiteral("Hallway");
-    job.audience = Audience::Building;
-    return job;
-}
 
 std::vector<ChildId> speakers(const Puddle& puddle, const ArrangeOutcome& outcome)
 {
@@ -105,24 +38,6 @@ std::vector<std::string> labels(const ArrangeOutcome& outcome)
             texts.push_back(one.piece.text.toStdString());
     }
     return texts;
-}
-
-Puddle fourDays()
-{
-    Puddle puddle;
-    const ChildId mei = puddle.child("Mei Lin", Permissions::all(), "2020-06-01");
-    const ChildId kofi = puddle.child("Kofi Mensah", Permissions::all(), "2020-06-01");
-    const ChildId juno = puddle.child("Juno Berg", Permissions::all(), "2020-06-01");
-    const ChildId wren = puddle.child("Wren Hall", Permissions::all(), "2020-06-01");
-    puddle.said(mei, 3, "We put a line so it can’t go without us seeing.", 3);
-    puddle.said(mei, 4, "My wet hand went off the wall in the sun.", 3);
-    puddle.said(mei, 5, "The ground was thirsty in the night, I heard it.", 3);
-    puddle.said(kofi, 4, "It got smaller but it didn’t spill anywhere.");
-    puddle.said(juno, 5, "The edge went inside and nobody pushed it.");
-    puddle.said(wren, 6, "It goes up so quiet that the sky is not fuller.");
-    for (const int day : {3, 4, 5, 5, 6})
-        puddle.took(day);
-    return puddle;
 }
 
 TEST(ArrangeJob, LetsEveryChildSpeakBeforeAnyoneSpeaksTwice)
@@ -419,41 +334,37 @@ TEST(Sentences, NameTheThingAndTheCause)
         QStringLiteral("a, b and c"));
 }
 
-// A display arranged once, and its pieces by what they show.
-struct Hung {
-    explicit Hung(int panels = 1)
-        : puddle(fourDays())
+// As a language that changes its "and" before the sound of i.
+class Changing : public QTranslator {
+public:
+    QString translate(const char* /*context*/,
+        const char* text,
+        const char* /*disambiguation*/,
+        int /*n*/) const override
     {
-        job = hallway();
-        job.panels = panels;
-        again();
+        return qstrcmp(text, " and ") == 0    ? QStringLiteral(" y ")
+            : qstrcmp(text, "%1 and %2") == 0 ? QStringLiteral("%1 e %2")
+                                              : QString();
     }
-    ArrangeOutcome again()
-    {
-        ArrangeOutcome outcome = puddle.arranged(job);
-        apply(outcome.edit, puddle.book);
-        return outcome;
-    }
-    [[nodiscard]] std::vector<Piece> all(PieceKind kind) const
-    {
-        std::vector<Piece> found;
-        for (const auto& [id, piece] : puddle.book.pieces.rows()) {
-            if (piece.kind == kind)
-                found.push_back(piece);
-        }
-        return found;
-    }
-    [[nodiscard]] const Piece* showing(QuoteId quote) const
-    {
-        for (const auto& [id, piece] : puddle.book.pieces.rows()) {
-            if (piece.quote == quote)
-                return &piece;
-        }
-        return nullptr;
-    }
-    Puddle puddle;
-    ArrangeJob job;
+    [[nodiscard]] bool isEmpty() const override { return false; }
 };
+
+TEST(Sentences, ChangeTheirAndBeforeTheSoundOfI)
+{
+    Changing language;
+    QCoreApplication::installTranslator(&language);
+    const auto said = [](const char* last) {
+        return listInWords({QStringLiteral("Ada"), QString::fromUtf8(last)}).toStdString();
+    };
+    EXPECT_EQ(said("Ines"), "Ada e Ines");
+    EXPECT_EQ(said("Íñigo"), "Ada e Íñigo");
+    EXPECT_EQ(said("Hilda"), "Ada e Hilda");
+    EXPECT_EQ(said("hielo"), "Ada y hielo");
+    EXPECT_EQ(said("Iona"), "Ada y Iona");
+    EXPECT_EQ(said("Ben"), "Ada y Ben");
+    QCoreApplication::removeTranslator(&language);
+    EXPECT_EQ(said("Ines"), "Ada and Ines");
+}
 
 TEST(TeachersHand, APinStaysToTheHundredthWhereverItWasPut)
 {

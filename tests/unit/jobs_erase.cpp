@@ -7,6 +7,8 @@
 
 #include <QDirIterator>
 #include <QFile>
+#include <QImage>
+#include <QPainter>
 #include <QTemporaryDir>
 
 #include <gmock/gmock.h>
@@ -81,6 +83,7 @@ protected:
             QStringLiteral("Zephyrine hid."),
             {zephyrine, other},
             {}});
+        fillAround(into, said, about);
         Translation translated;
         translated.id = into.book.translations.newId();
         translated.experience = into.experience;
@@ -91,10 +94,72 @@ protected:
         into.book.translations.put(translated);
     }
 
+    // The name in all that stands around the words: questions, records, meetings, looking back.
+    void fillAround(ClassBook& into, QuoteId said, QuoteId about)
+    {
+        const QString named = QStringLiteral("Ask Zephyrine about it.");
+        Book& book = into.book;
+        book.info.title = QStringLiteral("Zephyrine's class");
+        Child ada = *book.children.find(other);
+        ada.languages = named;
+        book.children.put(ada);
+        Quote reply = *book.quotes.find(about);
+        reply.firstWords = named;
+        reply.scribe = named;
+        reply.repliesTo = said;
+        reply.sheet = alone;
+        reply.drawing = alone;
+        book.quotes.put(reply);
+        for (const ChildId child : {zephyrine, other}) {
+            PermissionRecord record;
+            record.id = book.permissionRecords.newId();
+            record.child = child;
+            record.by = QStringLiteral("Zephyrine's mother");
+            record.note = named;
+            book.permissionRecords.put(record);
+            NoAnswer missing;
+            missing.id = book.noAnswers.newId();
+            missing.experience = into.experience;
+            missing.child = child;
+            missing.note = named;
+            missing.by = named;
+            book.noAnswers.put(missing);
+        }
+        PromptSet set = defaultPromptSet();
+        set.id = book.promptSets.newId();
+        set.name = set.sense = set.ages = named;
+        set.prompts.front() = {
+            QStringLiteral("notice"), named, {{QStringLiteral("pt"), named}}, {}, alone};
+        book.promptSets.put(set);
+        Meeting meeting;
+        meeting.id = book.meetings.newId();
+        meeting.experience = into.experience;
+        meeting.on = kTestDay;
+        meeting.notes = named;
+        meeting.readOut = {said, about};
+        meeting.happened = {{MeetingNoteKind::ChangedMind, named, {}, zephyrine},
+            {MeetingNoteKind::Agreement, named, {}, {}}};
+        book.meetings.put(meeting);
+        Reflection reflection;
+        reflection.id = book.reflections.newId();
+        reflection.experience = into.experience;
+        reflection.question = reflection.answer = reflection.by = named;
+        book.reflections.put(reflection);
+        book.goals.put({book.goals.newId(), named, named});
+        book.keptPairs.put({book.keptPairs.newId(), about, said, true});
+        Observation seen;
+        seen.id = book.observations.newId();
+        seen.experience = into.experience;
+        seen.words = named;
+        seen.picture = alone;
+        book.observations.put(seen);
+    }
+
     // Everything of a book in memory, in one edit.
     void put(const Book& from)
     {
         EditBuilder edit(m_store->book(), QStringLiteral("Zephyrine comes"));
+        edit.setInfo(from.info);
         forEachTable(from, [&](const auto& table) {
             for (const auto& [id, value] : table.rows())
                 edit.put(value);
@@ -159,12 +224,38 @@ TEST_F(ErasedChild, LeavesTheOthersWhole)
     EXPECT_EQ(book.quotes.rows().begin()->second.words, QStringLiteral("I saw it with [a child]."));
     EXPECT_EQ(book.experiences.rows().begin()->second.title, QStringLiteral("What a child found"));
     EXPECT_EQ(book.groups.rows().begin()->second.quotes.size(), 1U);
+    EXPECT_TRUE(book.keptPairs.isEmpty()) << "a pair of words that are gone is none";
     EXPECT_THAT(book.observations.rows().begin()->second.children, ElementsAre(other));
     for (const auto& [id, piece] : book.pieces.rows()) {
         if (piece.kind == PieceKind::Context) {
             EXPECT_EQ(piece.text, QStringLiteral("A child's jar. Then a child slept."));
         }
     }
+}
+
+TEST_F(ErasedChild, LeavesWhatStoodAroundTheWordsWhole)
+{
+    ASSERT_TRUE(job().run(JobRun()).ok());
+    auto store = BookStore::open(folder(), Access::ReadOnly);
+    ASSERT_TRUE(store.ok());
+    const Book& book = (*store)->book();
+    const Quote& left = book.quotes.rows().begin()->second;
+    EXPECT_FALSE(left.repliesTo.isValid());
+    EXPECT_FALSE(left.sheet.isValid());
+    EXPECT_FALSE(left.drawing.isValid());
+    EXPECT_EQ(left.firstWords, QStringLiteral("Ask [a child] about it."));
+    EXPECT_EQ(left.scribe, QStringLiteral("Ask a child about it."));
+    ASSERT_EQ(book.permissionRecords.size(), 1U);
+    EXPECT_EQ(book.permissionRecords.rows().begin()->second.child, other);
+    ASSERT_EQ(book.noAnswers.size(), 1U);
+    EXPECT_EQ(book.noAnswers.rows().begin()->second.child, other);
+    const Meeting& meeting = book.meetings.rows().begin()->second;
+    EXPECT_THAT(meeting.readOut, ElementsAre(left.id));
+    ASSERT_EQ(meeting.happened.size(), 1U) << "what the child thought is the child's";
+    EXPECT_EQ(meeting.happened.front().text, QStringLiteral("Ask a child about it."));
+    EXPECT_EQ(book.info.title, QStringLiteral("A child's class"));
+    EXPECT_EQ(book.reflections.size(), 1U);
+    EXPECT_EQ(book.goals.rows().begin()->second.text, QStringLiteral("Ask a child about it."));
 }
 
 TEST_F(ErasedChild, IsFinishedWhenTheBookIsOpenedAgain)
@@ -216,9 +307,87 @@ TEST_F(ErasedChild, AsksBeforePicturesOfOthersGo)
     EXPECT_EQ(refused.error().code, ErrorCode::Refused);
     EXPECT_THAT(refused.error().detail.toStdString(), HasSubstr("zephyrine_step.jpg"));
     EXPECT_TRUE(anywhere(QStringLiteral("marmalade"))) << "nothing was done";
-    asked.sharedToo = true;
+    asked.shared = SharedPictures::Delete;
     EXPECT_TRUE(asked.run(JobRun()).ok());
     EXPECT_FALSE(anywhere(QStringLiteral("zephyrine")));
+}
+
+// Left half red, right half blue; the child is the red.
+TEST_F(ErasedChild, TakesAlongAPhotoOfTheWallItsWordsHangOn)
+{
+    QString sha256;
+    {
+        auto store = BookStore::open(folder());
+        const QString path = m_place.filePath(QStringLiteral("wall.jpg"));
+        QFile out(path);
+        ASSERT_TRUE(out.open(QIODevice::WriteOnly));
+        out.write("pixels of the wall with all its words");
+        out.close();
+        Picture wall = *(*store)->book().pictures.find(alone);
+        EditBuilder edit((*store)->book(), QStringLiteral("Wall"));
+        wall.id = edit.newId<Picture>();
+        wall.sha256 = sha256 = *(*store)->keepOriginal(path);
+        wall.fileName = QStringLiteral("wall.jpg");
+        wall.people = {true, {}};
+        wall.display = (*store)->book().displays.rows().begin()->first;
+        edit.put(wall);
+        ASSERT_TRUE((*store)->history().perform(edit.take()).ok());
+    }
+    EraseJob asked = job();
+    const auto refused = asked.run(JobRun());
+    ASSERT_FALSE(refused.ok()) << "it shows what others said too";
+    EXPECT_THAT(refused.error().detail.toStdString(), HasSubstr("wall.jpg"));
+    asked.shared = SharedPictures::Delete;
+    ASSERT_TRUE(asked.run(JobRun()).ok());
+    EXPECT_FALSE(anywhere(QStringLiteral("pixels of the wall")));
+    EXPECT_FALSE(anywhere(sha256));
+}
+
+TEST_F(ErasedChild, LeavesACoveredPictureToTheOthers)
+{
+    QImage photo(400, 200, QImage::Format_RGB32);
+    photo.fill(QColor(200, 30, 30));
+    QPainter(&photo).fillRect(200, 0, 200, 200, QColor(30, 30, 200));
+    const QString path = m_place.filePath(QStringLiteral("zephyrine_and_ada.jpg"));
+    ASSERT_TRUE(photo.save(path, "JPEG", 95));
+    PictureId both;
+    QString before;
+    {
+        auto store = BookStore::open(folder());
+        EditBuilder edit((*store)->book(), QStringLiteral("Both"));
+        Picture picture = *(*store)->book().pictures.find(alone);
+        both = picture.id = edit.newId<Picture>();
+        before = picture.sha256 = *(*store)->keepOriginal(path);
+        picture.format = QStringLiteral("jpeg");
+        picture.size = {400, 200};
+        picture.fileName = QStringLiteral("zephyrine_and_ada.jpg");
+        picture.people.children = {zephyrine, other};
+        picture.treatment.covered = {{{0, 0, 0.5, 1}, Cover::Flat, false}};
+        edit.put(picture);
+        ASSERT_TRUE((*store)->history().perform(edit.take()).ok());
+    }
+    EraseJob asked = job();
+    asked.shared = SharedPictures::KeepCovered;
+    const auto plan = asked.run(JobRun());
+    ASSERT_TRUE(plan.ok()) << plan.error().detail.toStdString();
+    EXPECT_THAT(plan->kept, ElementsAre(QStringLiteral("zephyrine_and_ada.jpg")));
+    EXPECT_THAT(plan->pictures, ElementsAre(QStringLiteral("zephyrine_step.jpg")));
+    EXPECT_FALSE(anywhere(QStringLiteral("zephyrine")));
+
+    auto store = BookStore::open(folder());
+    const Picture* kept = (*store)->book().pictures.find(both);
+    ASSERT_NE(kept, nullptr);
+    EXPECT_THAT(kept->people.children, ElementsAre(other));
+    EXPECT_TRUE(kept->treatment.isNothing()) << "there is nothing left to take off";
+    EXPECT_FALSE(QFile::exists((*store)->originalPath(before)));
+    EXPECT_EQ((*store)->verify()->problems, QStringList());
+    const QImage left((*store)->originalPath(kept->sha256));
+    ASSERT_EQ(left.size(), QSize(400, 200));
+    EXPECT_GT(left.pixelColor(300, 100).blue(), 150) << "the other child is as before";
+    for (int x = 0; x < 190; x += 5) {
+        const QColor pixel = left.pixelColor(x, 100);
+        EXPECT_EQ(pixel, left.pixelColor(0, 0)) << "one flat colour at " << x;
+    }
 }
 
 TEST_F(ErasedChild, KeepsANameThatAnotherChildBears)

@@ -1,6 +1,7 @@
 // Each template shown by the sample's kind of material, a teacher's own, and advice that was tried.
 #include "app/jobs/advice.h"
 #include "app/jobs/arrange_job.h"
+#include "app/jobs/plan_sentences.h"
 #include "app/jobs/template_job.h"
 #include "core/model/template_file.h"
 #include "tests/support/class_book.h"
@@ -40,6 +41,26 @@ TEST(Advice, SaysItsNumbersInOneSentence)
     EXPECT_EQ(sentenceFor(advice),
         QStringLiteral("One quote that was meant for it has no room: 620 square centimetres, about "
                        "one A4 sheet. On 2 panels it fits."));
+}
+
+TEST(DroppedWishes, AreSaidInWholeSentences)
+{
+    engine::DroppedWish wish;
+    wish.plan = "door";
+    wish.what = engine::WishAbout::Plan;
+    wish.why = engine::WishReason::NoRoom;
+    EXPECT_EQ(sentenceFor(wish, {}),
+        QStringLiteral("The template “door” is not kept: the pieces do not fit into it. The panel "
+                       "is arranged freely."));
+    wish.what = engine::WishAbout::OptionalPieces;
+    EXPECT_EQ(sentenceFor(wish, {QStringLiteral("the credits")}),
+        QStringLiteral(
+            "The template “door” can do without the credits, so it is left out: there is "
+            "not enough room."));
+    EXPECT_EQ(
+        sentenceFor(wish, {QStringLiteral("the next step"), QStringLiteral("what Mina said")}),
+        QStringLiteral("The template “door” can do without the next step and what Mina said, so "
+                       "they are left out: there is not enough room."));
 }
 
 struct Wall : ClassBook {

@@ -82,7 +82,7 @@ protected:
 
     QImage png()
     {
-        ExportPngJob job;
+        ExportPictureJob job;
         job.display = QStringLiteral("Hall");
         job.file = m_folder.filePath(QStringLiteral("out.png"));
         job.dpi = 60; // about the photo's own pixels

@@ -1,5 +1,4 @@
-#include "core/model/display.h"
-#include "core/model/experience.h"
+#include "core/model/book.h"
 
 #include <gtest/gtest.h>
 
@@ -13,6 +12,17 @@ TEST(Names, OfKindsLeadBackToTheKind)
         EXPECT_EQ(pieceKindFromName(nameOf(PieceKind(i))), PieceKind(i));
     for (int i = 0; i <= int(Telling::Pointed); ++i)
         EXPECT_EQ(tellingFromName(nameOf(Telling(i))), Telling(i));
+    for (int i = 0; i <= int(PromptSign::Question); ++i)
+        EXPECT_EQ(promptSignFromName(nameOf(PromptSign(i))), PromptSign(i));
+    for (int i = 0; i <= int(FamilyAnswer::Withdrawn); ++i)
+        EXPECT_EQ(familyAnswerFromName(nameOf(FamilyAnswer(i))), FamilyAnswer(i));
+    for (int i = 0; i <= int(MeetingNoteKind::ChangedMind); ++i)
+        EXPECT_EQ(meetingNoteKindFromName(nameOf(MeetingNoteKind(i))), MeetingNoteKind(i));
+    for (int i = 0; i <= 1; ++i) {
+        EXPECT_EQ(dictationFromName(nameOf(Dictation(i))), Dictation(i));
+        EXPECT_EQ(whyNoAnswerFromName(nameOf(WhyNoAnswer(i))), WhyNoAnswer(i));
+        EXPECT_EQ(askedFromName(nameOf(Asked(i))), Asked(i));
+    }
     for (const PictureKind kind : {PictureKind::Photo, PictureKind::Work})
         EXPECT_EQ(pictureKindFromName(nameOf(kind)), kind);
     for (const Audience audience : kAudiences)

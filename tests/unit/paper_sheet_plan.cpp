@@ -2,6 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
+#include <random>
+
 namespace wainscot {
 
 namespace {
@@ -9,6 +13,7 @@ namespace {
 constexpr SizeMm kA4{Mm(210), Mm(297)};
 constexpr SizeMm kA3{Mm(297), Mm(420)};
 constexpr SizeMm kLetter{inches(8.5), inches(11)};
+constexpr SizeMm kTabloid{inches(11), inches(17)};
 
 struct Case {
     SizeMm panel;
@@ -39,6 +44,8 @@ TEST(PlanSheets, TakesTheWayRoundWithFewerSheets)
         {{Mm(420), Mm(594)}, kA3, 10, 2, 2},
         {{Mm(594), Mm(841)}, kA3, 10, 2, 4},
         {{Mm(841), Mm(1189)}, kA3, 10, 4, 3},
+        {{Mm(594), Mm(841)}, kTabloid, 10, 2, 4},
+        {{inches(24), inches(36)}, kTabloid, 10, 2, 4},
     };
     for (const Case& c : cases) {
         const Result<SheetPlan> plan = planSheets(c.panel, {c.paper, Mm(c.overlap), Mm(7)});
@@ -83,6 +90,79 @@ TEST(PlanSheets, RefusesMarginsThatLeaveNoPaper)
 TEST(PlanSheets, RefusesHundredsOfSheets)
 {
     EXPECT_FALSE(planSheets({Mm(5000), Mm(5000)}, {kA4, Mm(10), Mm(7)}).ok());
+}
+
+namespace {
+
+DisplayList with(const std::vector<RectMm>& pictures, bool marked)
+{
+    DisplayList list;
+    for (const RectMm& place : pictures) {
+        ClearedPicture picture;
+        picture.visible = {0.1, 0.1, 0.8, 0.8};
+        if (marked)
+            picture.mustStay = RectFraction{0.4, 0.4, 0.2, 0.2};
+        list.marks.push_back({-1, {}, PlacedPicture{picture, place}});
+    }
+    return list;
+}
+
+bool cuts(const SheetPlan& plan, const RectMm& part)
+{
+    const auto inside = [](const std::vector<Mm>& seams, Mm from, Mm to) {
+        return std::any_of(
+            seams.begin() + 1, seams.end(), [&](Mm at) { return at > from && at < to; });
+    };
+    return inside(plan.lefts, part.x, part.right()) || inside(plan.tops, part.y, part.bottom());
+}
+
+} // namespace
+
+TEST(QuietSeams, GoAroundTheMarkedPartOfAPicture)
+{
+    const Result<SheetPlan> plan = planSheets({Mm(841), Mm(594)}, {kA4});
+    ASSERT_TRUE(plan.ok());
+    // The marked part lies around the second seam and is 12 mm wide.
+    const Mm seam = plan->lefts[2];
+    const RectMm place{seam - Mm(26), Mm(40), Mm(48), Mm(48)};
+    const RectMm part{place.x + Mm(18), place.y + Mm(18), Mm(12), Mm(12)};
+    ASSERT_TRUE(cuts(*plan, part));
+    const SheetPlan quiet = withQuietSeams(*plan, with({place}, true));
+    EXPECT_FALSE(cuts(quiet, part));
+    EXPECT_EQ(quiet.count(), plan->count());
+}
+
+// Whatever hangs where: all of the panel is on the sheets, each reaches under the next by 5 mm, no
+// seam has moved further than the overlap, and none where there is nothing to avoid.
+TEST(QuietSeams, KeepThePanelWholeAndTheFlaps)
+{
+    std::mt19937 random(20261129);
+    const auto any = [&random](double from, double to) {
+        return std::uniform_real_distribution(from, to)(random);
+    };
+    for (int i = 0; i < 300; ++i) {
+        const SizeMm panel{Mm(any(150, 1300)), Mm(any(150, 1300))};
+        const Mm overlap(any(5, 30));
+        const Result<SheetPlan> plan = planSheets(panel, {kA4, overlap, Mm(7)});
+        ASSERT_TRUE(plan.ok());
+        EXPECT_EQ(withQuietSeams(*plan, {}).lefts, plan->lefts);
+        std::vector<RectMm> pictures;
+        for (int k = 0; k < 12; ++k)
+            pictures.push_back({Mm(any(0, panel.width.value())),
+                Mm(any(0, panel.height.value())),
+                Mm(any(10, 300)),
+                Mm(any(10, 300))});
+        const SheetPlan quiet = withQuietSeams(*plan, with(pictures, i % 2 == 0));
+        EXPECT_EQ(quiet.lefts.front(), Mm(0));
+        EXPECT_EQ(quiet.tops.front(), Mm(0));
+        for (std::size_t c = 1; c < quiet.lefts.size(); ++c) {
+            EXPECT_LE((quiet.lefts[c] - quiet.lefts[c - 1]).value(),
+                (plan->part.width - Mm(5)).value() + 1e-6);
+            EXPECT_LE(std::abs((quiet.lefts[c] - plan->lefts[c]).value()), overlap.value());
+        }
+        EXPECT_GE((quiet.lefts.back() + plan->part.width).value(), panel.width.value() - 1e-6);
+        EXPECT_GE((quiet.tops.back() + plan->part.height).value(), panel.height.value() - 1e-6);
+    }
 }
 
 TEST(SheetName, CountsRowsByLettersAndColumnsByNumbers)

@@ -127,6 +127,24 @@ TEST_F(KeptOriginals, AFlippedByteIsFoundByVerify)
         QStringLiteral("snail.jpg (picture 1) has changed since it was gathered."));
 }
 
+TEST_F(KeptOriginals, AreLookedForInTheirFolderWhateverABookSays)
+{
+    const Originals originals(QStringLiteral("book/pictures"));
+    for (const QString& bad : {QStringLiteral("../../secret.jpg"),
+             QStringLiteral("ab/../../../secret.jpg"),
+             QStringLiteral("/etc/hostname"),
+             QStringLiteral("..\\..\\secret.jpg"),
+             QString(QChar(0)) + QStringLiteral("ab"),
+             QStringLiteral("ab\n"),
+             QString()}) {
+        const QString path = originals.pathOf(bad);
+        EXPECT_EQ(QDir::cleanPath(path), path) << path.toStdString();
+        EXPECT_TRUE(path.startsWith(QStringLiteral("book/pictures/"))) << path.toStdString();
+    }
+    EXPECT_EQ(originals.pathOf(QString(64, QLatin1Char('a'))),
+        QStringLiteral("book/pictures/aa/") + QString(64, QLatin1Char('a')));
+}
+
 TEST_F(KeptOriginals, AMissingOneIsFoundByVerify)
 {
     const auto sha256 = m_store->keepOriginal(photo());

@@ -207,6 +207,9 @@ TEST(Writing, QuotesInTheMarksOfTheLanguage)
     EXPECT_EQ(quoteMarks(QStringLiteral("en-GB")).opening, QStringLiteral("“"));
     EXPECT_EQ(quoteMarks(QStringLiteral("de")).opening, QStringLiteral("„"));
     EXPECT_EQ(quoteMarks(QStringLiteral("de")).closing, QStringLiteral("“"));
+    EXPECT_EQ(quoteMarks(QStringLiteral("es")).opening, QStringLiteral("«"));
+    EXPECT_EQ(quoteMarks(QStringLiteral("pl")).closing, QStringLiteral("”"));
+    EXPECT_EQ(quoteMarks(QStringLiteral("xx")).opening, QStringLiteral("“"));
     EXPECT_EQ(quoteMarks(QStringLiteral("fr")).closing, QStringLiteral("\u202F»"));
     EXPECT_EQ(quoteMarks(QStringLiteral("ar")).opening, QStringLiteral("«"));
     EXPECT_EQ(quoteMarks(QStringLiteral("he")).opening, QStringLiteral("”"));

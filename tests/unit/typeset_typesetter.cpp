@@ -462,6 +462,23 @@ TEST(Measurer, AsksForAnIndentOnlyWhereTheMarkNeedsIt)
     EXPECT_EQ(indent(drawingPanel()), drawingPanel().style().grid.gutter);
 }
 
+TEST(Measurer, AsksForAnIndentWhereTheLinesRunAgainstThePage)
+{
+    const Set set(puddlePanel());
+    ClearedPiece quote = set.first(PieceKind::Quote);
+    const auto indent = [&](const char* words, const char* of, const char* page) {
+        quote.text = QString::fromUtf8(words);
+        quote.language = QLatin1String(of);
+        const PanelMeasurer measurer({quote}, set.style, QLatin1String(page));
+        return measurer.indent(quote.id.number());
+    };
+    const Mm gutter = set.style.grid.gutter;
+    EXPECT_EQ(indent("המים הלכו", "he", "en"), gutter);
+    EXPECT_EQ(indent("המים הלכו", "he", "he"), Mm(0));
+    EXPECT_EQ(indent("It went", "en", "he"), gutter);
+    EXPECT_EQ(indent("It went", "en", "en"), Mm(0));
+}
+
 TEST(Measurer, RefusesAColumnTooNarrowForAVoice)
 {
     const Set set(puddlePanel());

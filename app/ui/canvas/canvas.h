@@ -40,6 +40,7 @@ struct CanvasContent {
     PanelStyle style;
     DisplayList list;
     std::vector<CanvasPiece> pieces; // reading order; only those that are placed
+    bool locked = false; // no arranging changes the panel
 };
 
 class Canvas : public QWidget {
@@ -81,6 +82,7 @@ public:
     [[nodiscard]] const Incoming& incoming() const { return m_incoming; }
     // Shows a piece as tried (a caption being typed) until the next content or nothing is tried.
     void tryPiece(const std::optional<Piece>& piece);
+    [[nodiscard]] const DisplayList* tried() const; // the marks of the piece in the hand, as tried
     // The rest of the panel as it would become; marks of pieces in the hand are left out.
     void showAround(const DisplayList& list);
 
@@ -118,7 +120,7 @@ Q_SIGNALS:
     void swapAsked(wainscot::PieceId one, wainscot::PieceId other);
     void carried(const std::vector<wainscot::PieceId>& pieces, wainscot::PanelId to);
     void framed(wainscot::PieceId id, const wainscot::Framing& framing);
-    void writingAsked(wainscot::PieceId id);
+    void writingAsked(wainscot::PieceId id, QPointF at); // px; null = by a key
     void dropped(const wainscot::ui::Incoming& what, const wainscot::RectMm& cell);
     void trying(const wainscot::ui::Attempt& attempt); // at every change
     void rested(const wainscot::ui::Attempt& attempt); // the hand holds still
@@ -205,6 +207,8 @@ private:
     void paintHand(QPainter& painter, const RectMm& cell) const;
     void paintHeld(QPainter& painter) const;
     void paintSigns(QPainter& painter) const;
+    void paintStrands(QPainter& painter) const;
+    void paintLock(QPainter& painter) const;
     void paintGoal(
         QPainter& painter, const RectMm& cell, const QString& word, const QRect& dirty) const;
     void paintGuides(QPainter& painter) const;

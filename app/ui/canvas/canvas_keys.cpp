@@ -179,7 +179,7 @@ bool Canvas::chosenKey(QKeyEvent* event)
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (inHand().isValid())
-            Q_EMIT writingAsked(inHand());
+            Q_EMIT writingAsked(inHand(), {});
         return true;
     case Qt::Key_Escape:
         takeInHand(PieceId());

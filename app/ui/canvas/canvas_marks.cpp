@@ -227,6 +227,10 @@ void Canvas::paintSigns(QPainter& painter) const
                 stop ? paper.stopTint : line);
         }
     }
+    if (!moving)
+        paintStrands(painter);
+    if (m_content.locked)
+        paintLock(painter);
     if (hasFocus() && m_held.empty())
         drawFocusRing(painter, panelRect().adjusted(-4, -4, 4, 4));
 }

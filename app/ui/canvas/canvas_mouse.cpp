@@ -188,7 +188,7 @@ void Canvas::mouseDoubleClickEvent(QMouseEvent* event)
 {
     if (const CanvasPiece* piece = pieceAt(event->position());
         piece != nullptr && event->button() == Qt::LeftButton)
-        Q_EMIT writingAsked(piece->piece.id);
+        Q_EMIT writingAsked(piece->piece.id, event->position());
 }
 
 void Canvas::contextMenuEvent(QContextMenuEvent* event)

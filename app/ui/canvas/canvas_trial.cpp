@@ -60,6 +60,11 @@ void Canvas::tryPiece(const std::optional<Piece>& piece)
     }
 }
 
+const DisplayList* Canvas::tried() const
+{
+    return m_trials.empty() ? nullptr : &m_trials.front().list;
+}
+
 void Canvas::showTrial(const Piece& piece)
 {
     Trial& trial = m_trials.front();

@@ -47,6 +47,10 @@ Step stepFor(double pxPerMm, bool inches)
     return inches ? choose(kInches) : choose(kMm);
 }
 
+struct LengthWords {
+    Q_DECLARE_TR_FUNCTIONS(Length)
+};
+
 } // namespace
 
 std::vector<Tick> ticksFor(Mm length, double pxPerMm, bool inches)
@@ -70,11 +74,11 @@ std::vector<Tick> ticksFor(Mm length, double pxPerMm, bool inches)
 
 QString lengthText(Mm length, bool inches)
 {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("Length", text); };
     if (inches)
-        return tr("%1 in").arg(QLocale().toString(length.value() / kMmPerInch, 'f', 2));
+        return LengthWords::tr("%1 in").arg(
+            QLocale().toString(length.value() / kMmPerInch, 'f', 2));
     const bool whole = std::abs(length.value() - std::round(length.value())) < 0.05;
-    return tr("%1 mm").arg(QLocale().toString(length.value(), 'f', whole ? 0 : 1));
+    return LengthWords::tr("%1 mm").arg(QLocale().toString(length.value(), 'f', whole ? 0 : 1));
 }
 
 void paintRulers(
@@ -119,8 +123,7 @@ void paintRulers(
     painter.fillRect(QRect(area.left(), area.top(), band, band), t.window);
     painter.drawText(QRect(area.left(), area.top(), band, band),
         Qt::AlignCenter,
-        inches ? QCoreApplication::translate("Length", "in")
-               : QCoreApplication::translate("Length", "mm"));
+        inches ? LengthWords::tr("in") : LengthWords::tr("mm"));
     painter.restore();
 }
 

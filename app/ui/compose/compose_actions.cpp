@@ -29,6 +29,7 @@ void ComposePlace::makeActions()
 {
     makePieceActions();
     makePanelActions();
+    makeFindingActions();
     makeViewActions();
 }
 
@@ -40,6 +41,7 @@ void ComposePlace::makePieceActions()
     };
     Actions& a = m_actions;
     a.write = on(tr("Write"), {}, PieceAction::Write);
+    a.allWords = on(tr("All the words"), Qt::Key_J, PieceAction::AllWords);
     a.bigger = on(tr("Bigger"), Qt::Key_Plus, PieceAction::Bigger);
     a.smaller = on(tr("Smaller"), Qt::Key_Minus, PieceAction::Smaller);
     a.crop = on(tr("Crop"), Qt::Key_C, PieceAction::Crop);
@@ -111,9 +113,6 @@ void ComposePlace::makePanelActions()
         action(tr("Letters"), Qt::CTRL | Qt::SHIFT | Qt::Key_F, [this] { chooseLetters(false); });
     a.pieceColours = action(tr("Colours of this piece"), {}, [this] { chooseColours(true); });
     a.pieceLetters = action(tr("Letters of this piece"), {}, [this] { chooseLetters(true); });
-    a.nextFinding = action(tr("Next finding"), Qt::Key_F7, [this] { goToFinding(1); });
-    a.earlierFinding =
-        action(tr("Finding before"), Qt::SHIFT | Qt::Key_F7, [this] { goToFinding(-1); });
 }
 
 void ComposePlace::makeViewActions()

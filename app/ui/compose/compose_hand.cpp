@@ -63,9 +63,9 @@ void ComposePlace::connectCanvas()
     });
     WordsEditor& editor = m_stage->editor();
     connect(&editor, &WordsEditor::written, this, [this](const QString& text) {
-        Piece tried = m_writing;
-        tried.text = text;
+        const Piece tried = m_desk.asWritten(m_writing, text);
         canvas().tryPiece(m_desk.placedAt(tried, tried.cell));
+        m_stage->placeEditor();
     });
     connect(&editor, &WordsEditor::finished, this, [this] { endWriting(true); });
     connect(&editor, &WordsEditor::putBack, this, [this] { endWriting(false); });
@@ -136,7 +136,10 @@ void ComposePlace::perform(PieceAction action)
         m_desk.takeOff(held);
         break;
     case PieceAction::Write:
-        beginWriting(hand);
+        beginWriting(hand, {});
+        break;
+    case PieceAction::AllWords:
+        m_desk.write(hand, m_desk.fullWords(*piece));
         break;
     case PieceAction::Swap:
         m_swapping = m_swapping.isValid() ? PieceId() : hand;

@@ -1,8 +1,9 @@
 // Looking at a panel otherwise: from farther, at an earlier time, where else a thing hangs.
 #include "app/ui/compose/compose_place.h"
 
+#include <QLocale>
+
 #include "app/ui/compose/panel_picture.h"
-#include "app/ui/session/display_history.h"
 #include "app/ui/session/piece_edits.h"
 
 namespace wainscot::ui {
@@ -31,33 +32,69 @@ void ComposePlace::stepBack()
     });
 }
 
+// First what was done since the book was opened, then how it was on earlier days.
 void ComposePlace::showHistory()
 {
     const Display* display = m_session.display();
-    const Panel* panel = m_session.panel();
-    if (display == nullptr || panel == nullptr)
+    if (display == nullptr || m_session.panel() == nullptr)
         return;
     endWriting(true);
     canvas().putBack();
-    std::vector<Offer> steps;
-    for (DisplayStep& step :
-        historyOf(m_session.book(), m_session.stepsDone(), display->id, kMostSteps)) {
-        const int back = int(steps.size());
-        const auto then = std::make_shared<const Book>(std::move(step.book));
-        const QString label = step.label;
-        steps.push_back({label.isEmpty() ? tr("Before all this") : label,
+    const auto steps = std::make_shared<std::vector<DisplayStep>>(
+        historyOf(m_session.book(), m_session.stepsDone(), display->id, kMostSteps));
+    const DisplayPastJob job{m_session.folder(), display->id};
+    const bool started = m_work.start<std::vector<DisplayThen>>(
+        tr("Looking for earlier days"),
+        [job, steps, now = m_session.book()](
+            const JobRun& run) { return job.run(steps->empty() ? now : steps->back().book, run); },
+        [this, steps](Result<std::vector<DisplayThen>> past) {
+            offerHistory(*steps, past ? *past : std::vector<DisplayThen>());
+        });
+    if (!started)
+        offerHistory(*steps, {});
+}
+
+ComposePlace::Offer ComposePlace::offerOfThen(
+    const QString& name, const QString& about, const std::shared_ptr<const Book>& then)
+{
+    const DisplayId display = m_session.display()->id;
+    PanelId shown = m_session.panel()->id;
+    if (then->panels.find(shown) == nullptr)
+        shown = panelsOf(*then, display).front()->id;
+    return {name,
+        about,
+        [this, then, display, shown] {
+            return panelPicture(
+                todayWith(m_session.book(), *then, display), shown, kOfferWidthPx, m_shelf);
+        },
+        [this, then, name] { m_desk.bringBack(*then, name); }};
+}
+
+void ComposePlace::offerHistory(
+    const std::vector<DisplayStep>& steps, const std::vector<DisplayThen>& past)
+{
+    if (m_session.display() == nullptr || m_session.panel() == nullptr || canvas().isBusy()
+        || isWriting())
+        return;
+    std::vector<Offer> offers;
+    for (const DisplayStep& step : steps) {
+        if (panelsOf(step.book, m_session.display()->id).empty())
+            continue;
+        const int back = int(offers.size());
+        offers.push_back(offerOfThen(step.label.isEmpty() ? tr("Before all this") : step.label,
             back == 0 ? tr("as it is now") : counted(back, tr("1 step back"), tr("%1 steps back")),
-            [this, then, id = display->id, shown = panel->id] {
-                return panelPicture(
-                    todayWith(m_session.book(), *then, id), shown, kOfferWidthPx, m_shelf);
-            },
-            [this, then, label] {
-                m_desk.bringBack(*then, label.isEmpty() ? tr("the beginning") : label);
-            }});
+            std::make_shared<const Book>(step.book)));
+    }
+    const QLocale locale;
+    for (const DisplayThen& then : past) {
+        offers.push_back(offerOfThen(locale.toString(then.state.at.date(), QLocale::LongFormat),
+            tr("at %1").arg(locale.toString(then.state.at.time(), QLocale::ShortFormat)),
+            then.book));
     }
     offer(tr("How this display came about"),
-        tr("Choose one to bring the display back to it. That can be undone too."),
-        std::move(steps));
+        tr("Choose one to bring the display back to it, with today's permissions. That can be "
+           "undone too."),
+        std::move(offers));
 }
 
 void ComposePlace::showWhereItHangs(DrawerItem item)

@@ -25,6 +25,7 @@ QString languageOf(const Book& book, const Piece& piece)
 ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
+    , m_work(work)
     , m_desk(session, work)
 {
     m_drawer = new Drawer(session, m_desk, m_shelf);
@@ -53,8 +54,27 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
     });
     connect(&m_desk, &Desk::drawnAgain, this, &ComposePlace::refresh);
     connect(&m_desk, &Desk::announced, this, &ComposePlace::announced);
+    connect(&m_desk, &Desk::advised, this, &ComposePlace::refreshNote);
     connect(m_drawer, &Drawer::wanted, this, &ComposePlace::take);
     connect(m_drawer, &Drawer::shownWanted, this, &ComposePlace::showWhereItHangs);
+    connect(m_drawer, &Drawer::putAwayAsked, this, [this] { m_actions.drawer->trigger(); });
+    connect(&m_shelf, &PictureShelf::loaded, this, [this] {
+        if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
+            canvas().refreshPictures();
+        m_stage->hung().paintSoon();
+        m_stage->stepBack().refreshPictures();
+        m_offersPainted = 0;
+        if (m_stage->choice().isVisible())
+            m_paintOffers.start();
+    });
+    connectOffers();
+    connectStage();
+    refresh();
+}
+
+// Live pictures to choose from are painted one by one, between events.
+void ComposePlace::connectOffers()
+{
     m_paintOffers.setSingleShot(true);
     m_paintOffers.setInterval(10);
     connect(&m_paintOffers, &QTimer::timeout, this, &ComposePlace::paintNextOffer);
@@ -68,16 +88,10 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         m_offers.clear();
         canvas().setFocus();
     });
-    connect(m_drawer, &Drawer::putAwayAsked, this, [this] { m_actions.drawer->trigger(); });
-    connect(&m_shelf, &PictureShelf::loaded, this, [this] {
-        if (!canvas().isBusy() && !isWriting()) // what is being tried keeps its layer
-            canvas().refreshPictures();
-        m_stage->hung().paintSoon();
-        m_stage->stepBack().refreshPictures();
-        m_offersPainted = 0;
-        if (m_stage->choice().isVisible())
-            m_paintOffers.start();
-    });
+}
+
+void ComposePlace::connectStage()
+{
     connect(&m_stage->pictureTable(), &PictureTable::closed, this, [this] {
         canvas().setFocus();
         Q_EMIT stateChanged();
@@ -94,14 +108,18 @@ ComposePlace::ComposePlace(Session& session, Work& work, QWidget* parent)
         m_session.choosePanel(panel);
     });
     connect(&m_stage->note(), &Note::asked, this, &ComposePlace::perform);
+    connect(&m_stage->note(), &Note::mendAsked, this, &ComposePlace::mend);
+    connect(&m_stage->note(), &Note::leaveAsked, this, &ComposePlace::leave);
+    connect(&m_stage->note(), &Note::adviceTaken, &m_desk, &Desk::takeAdvice);
+    connect(&m_stage->note(), &Note::adviceLeft, &m_desk, &Desk::leaveAdvice);
     EmptyStage& empty = m_stage->emptyStage();
     connect(&empty, &EmptyStage::proposeAsked, &m_desk, &Desk::propose);
     connect(&empty, &EmptyStage::gatherAsked, this, &ComposePlace::gatherAsked);
+    connect(&empty, &EmptyStage::firstStepsAsked, this, &ComposePlace::firstStepsAsked);
     connect(&empty, &EmptyStage::wordsAsked, this, [this] { emptyPanel(DrawerItem::Kind::Quote); });
     connect(&empty, &EmptyStage::picturesAsked, this, [this] {
         emptyPanel(DrawerItem::Kind::Picture);
     });
-    refresh();
 }
 
 void ComposePlace::refresh()
@@ -145,6 +163,8 @@ void ComposePlace::refreshNote()
         m_stage->note().showSeveral(canvas().held());
     else if (has)
         m_stage->note().showPiece(hand, canvas().isCropping(), m_swapping == hand);
+    else if (!m_desk.advice().empty() || m_stage->note().showsAdvice())
+        m_stage->note().showAdvice(m_desk.advice());
     m_stage->placeNote();
     const Piece* piece = m_desk.piece(hand);
     const Actions& a = m_actions;
@@ -169,10 +189,13 @@ void ComposePlace::refreshNote()
     a.names->setEnabled(names);
     a.names->setText(names && piece->text.contains(kNamesHere) ? tr("Leave the names out")
                                                                : tr("Name who is in it"));
-    a.write->setEnabled(has && held == 1 && isWritable(piece->kind));
+    a.write->setEnabled(has && held == 1 && isWritable(m_session.book(), *piece));
+    a.write->setText(has && piece->kind == PieceKind::Quote ? tr("Shorten") : tr("Write"));
+    a.allWords->setEnabled(has && held == 1 && !piece->shownWords.isEmpty());
     a.people->setEnabled(has && held == 1 && isPicture(piece->kind));
     a.pin->setText(has && piece->pinned ? tr("Pin out") : tr("Pin here"));
     const bool panel = m_session.panel() != nullptr;
+    a.mend->setEnabled(panel);
     enable({a.arrangeAgain,
                a.arrangeDisplay,
                a.otherWays,
@@ -202,20 +225,29 @@ bool ComposePlace::isWriting() const
     return m_stage->editor().isVisible();
 }
 
-void ComposePlace::beginWriting(PieceId id)
+void ComposePlace::beginWriting(PieceId id, QPointF at)
 {
     const Piece* piece = m_desk.piece(id);
     if (piece == nullptr)
         return;
-    if (!isWritable(piece->kind)) {
-        Q_EMIT announced(tr("A child's words stay as they were said."));
+    if (!isWritable(m_session.book(), *piece)) {
+        Q_EMIT announced(tr("A translation is changed where it was written."));
         return;
     }
     canvas().setCropping(false);
     canvas().takeInHand(id);
     m_writing = *piece;
-    m_stage->editor().begin(
-        *piece, nameFor(m_session.book(), *piece), languageOf(m_session.book(), *piece));
+    const QString text = writtenText(m_session.book(), *piece);
+    m_stage->editor().begin(*piece,
+        text,
+        nameFor(m_session.book(), *piece),
+        languageOf(m_session.book(), *piece),
+        wordsOfNames(m_session.book()));
+    const Piece shown = m_desk.asWritten(*piece, text);
+    canvas().tryPiece(m_desk.placedAt(shown, shown.cell));
+    m_stage->placeEditor();
+    if (!at.isNull())
+        m_stage->editor().field().putCaretAt(at);
     refreshNote();
     Q_EMIT stateChanged();
 }
@@ -229,7 +261,7 @@ void ComposePlace::endWriting(bool keep)
     editor.hide();
     canvas().tryPiece(std::nullopt);
     if (keep)
-        m_desk.write(editor.piece(), text, 0);
+        m_desk.write(editor.piece(), text);
     if (m_refreshLater)
         refresh();
     canvas().setFocus();
@@ -243,32 +275,6 @@ void ComposePlace::emptyPanel(DrawerItem::Kind kind)
     m_drawer->show(kind);
     if (QWidget* stop = m_drawer->firstStop())
         stop->setFocus();
-}
-
-void ComposePlace::goToFinding(int step)
-{
-    QVector<PieceId> marked; // in reading order
-    PieceId next;
-    const auto& pieces = canvas().content().pieces;
-    int at = -1;
-    for (const CanvasPiece& piece : pieces) {
-        if (piece.piece.id == canvas().inHand())
-            at = int(marked.size()) - (step > 0 ? 1 : 0);
-        if (piece.finding && *piece.finding != Severity::Note) {
-            if (piece.piece.id == canvas().inHand())
-                at = int(marked.size());
-            marked << piece.piece.id;
-        }
-    }
-    if (marked.isEmpty()) {
-        Q_EMIT announced(tr("Nothing was found on this panel."));
-        return;
-    }
-    next = marked.at((at + step + marked.size()) % marked.size());
-    canvas().takeInHand(next);
-    canvas().setFocus();
-    refreshNote();
-    Q_EMIT stateChanged();
 }
 
 QWidget* ComposePlace::firstStop() const

@@ -4,9 +4,11 @@
 #include <QAction>
 #include <QWidget>
 
+#include "app/jobs/display_past.h"
 #include "app/ui/canvas/picture_shelf.h"
 #include "app/ui/compose/drawer.h"
 #include "app/ui/compose/stage.h"
+#include "app/ui/session/display_history.h"
 
 namespace wainscot::ui {
 
@@ -24,6 +26,7 @@ public:
     // Everything that can be done here, in the order of the menus; each with its key.
     struct Actions {
         QAction* write = nullptr;
+        QAction* allWords = nullptr;
         QAction* bigger = nullptr;
         QAction* smaller = nullptr;
         QAction* crop = nullptr;
@@ -64,6 +67,7 @@ public:
         QAction* pieceLetters = nullptr;
         QAction* nextFinding = nullptr;
         QAction* earlierFinding = nullptr;
+        QAction* mend = nullptr;
         QAction* drawer = nullptr;
         QAction* find = nullptr;
         QAction* whole = nullptr;
@@ -80,6 +84,10 @@ public:
     void endWriting(bool keep);
     void take(DrawerItem item); // onto the panel at the best place
     void goToFinding(int step);
+    // With one press what can be; else the piece comes into the hand, with the caret in its words
+    // where they have to be written.
+    void mend(const Finding& finding);
+    void leave(const Finding& finding); // asks why
     [[nodiscard]] QWidget* firstStop() const; // the panel, or the ways to begin one
     // Regions for F6, in order; those that are hidden are left out.
     [[nodiscard]] QVector<QWidget*> regions() const;
@@ -88,6 +96,7 @@ Q_SIGNALS:
     void stateChanged(); // what the sill says may be another
     void announced(const QString& sentence);
     void gatherAsked();
+    void firstStepsAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -97,19 +106,23 @@ private:
     void makeActions();
     void makePieceActions();
     void makePanelActions();
+    void makeFindingActions();
+    void mendWhatIsInHand();
     void makeViewActions();
     QAction* action(const QString& text,
         const QKeySequence& key,
         std::function<void()> does,
         bool onlyOnPanel = false);
     void connectCanvas();
+    void connectOffers();
+    void connectStage();
     [[nodiscard]] bool mayCome(const Incoming& incoming);
     void sayAttempt(const Attempt& attempt);
     void workOutAttempt(const Attempt& attempt);
     void refresh();
     void refreshTaskLine();
     void refreshNote();
-    void beginWriting(PieceId id);
+    void beginWriting(PieceId id, QPointF at); // where the caret goes, px; null = all is chosen
     void perform(PieceAction action);
     bool performOnSeveral(PieceAction action, const PieceIds& held);
     void askPeople(PictureId id);
@@ -120,6 +133,7 @@ private:
     void setRulers();
     void stepBack(); // see the panel from where people stand
     void showHistory();
+    void offerHistory(const std::vector<DisplayStep>& steps, const std::vector<DisplayThen>& past);
     void showWays(const std::vector<OtherWay>& ways);
     void showKinds(const std::vector<KindOfPanel>& kinds);
     void askTemplateName();
@@ -134,6 +148,8 @@ private:
     };
     [[nodiscard]] Offer offerOf(
         const QString& name, bool isNow, const std::function<Edit()>& edit, bool rearrange);
+    [[nodiscard]] Offer offerOfThen(
+        const QString& name, const QString& about, const std::shared_ptr<const Book>& then);
     void offer(const QString& heading, const QString& sentence, std::vector<Offer> offers);
     void paintNextOffer();
     void showWhereItHangs(DrawerItem item);
@@ -144,6 +160,7 @@ private:
     void emptyPanel(DrawerItem::Kind kind);
 
     Session& m_session;
+    Work& m_work;
     PictureShelf m_shelf;
     Desk m_desk;
     Drawer* m_drawer = nullptr;

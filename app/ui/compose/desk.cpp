@@ -5,7 +5,9 @@
 #include "app/jobs/check_job.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/surfaces.h"
+#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/piece_edits.h"
+#include "app/ui/session/sheet_settings.h"
 
 namespace wainscot::ui {
 
@@ -35,7 +37,9 @@ Desk::Desk(Session& session, Work& work, QObject* parent)
     m_checker.setMaxThreadCount(1);
     connect(&m_checkSoon, &QTimer::timeout, this, &Desk::askFindings);
     connect(&m_session, &Session::opened, this, [this] { m_rules.reset(); });
+    connect(&m_session, &Session::changed, this, &Desk::leaveAdvice);
     connect(&m_session, &Session::changed, this, &Desk::redraw);
+    connect(&m_session, &Session::moved, this, &Desk::leaveAdvice);
     connect(&m_session, &Session::moved, this, &Desk::redraw);
 }
 
@@ -59,12 +63,18 @@ void Desk::redraw()
     m_checkSoon.start();
 }
 
+void Desk::checkAgain()
+{
+    ++m_round;
+    m_checkSoon.start();
+}
+
 void Desk::askFindings()
 {
     const Display* display = m_session.display();
     if (display == nullptr)
         return;
-    const CheckJob job{display->name};
+    const CheckJob job{display->name, keptLimits(), keptSheets()};
     m_checker.start([this, job, book = m_session.book(), round = m_round] {
         Result<CheckOutcome> outcome = job.run(book, {});
         if (!outcome)
@@ -106,7 +116,7 @@ std::optional<CanvasContent> Desk::content() const
     std::map<PieceId, const ClearedPiece*> cleared;
     for (const ClearedPiece& piece : drawn->cleared.pieces())
         cleared[piece.id] = &piece;
-    CanvasContent content{drawn->style, drawn->list, {}};
+    CanvasContent content{drawn->style, drawn->list, {}, isLocked()};
     for (const Piece* own : piecesOf(m_session.book(), drawn->cleared.id())) {
         if (own->cell.isEmpty())
             continue;
@@ -114,6 +124,8 @@ std::optional<CanvasContent> Desk::content() const
         shown.finding = gravest(m_findings, own->id);
         if (own->pinned)
             shown.name += tr(". Pinned by you");
+        if (own->together > 0)
+            shown.name += tr(". Kept together with others");
         if (shown.finding && *shown.finding != Severity::Note)
             shown.name +=
                 tr(". %1 to look at")

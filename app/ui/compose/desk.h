@@ -13,6 +13,7 @@
 #include "app/ui/canvas/canvas.h"
 #include "app/ui/compose/live_page.h"
 #include "app/ui/session/align.h"
+#include "app/ui/session/mends.h"
 #include "app/ui/session/session.h"
 #include "app/ui/session/work.h"
 #include "core/base/finding.h"
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] const Piece* piece(PieceId id) const;
     [[nodiscard]] const std::vector<Finding>& findings() const { return m_findings; }
     [[nodiscard]] std::vector<Finding> findingsOn(PieceId id) const; // gravest first
+    void checkAgain(); // soon, after limits or paper were set otherwise
     // Why something may not be shown on this display; nothing = it may.
     [[nodiscard]] std::optional<QString> refusal(const DrawerItem& item) const;
     [[nodiscard]] std::optional<QString> refusal(const Piece& piece) const;
@@ -66,7 +68,12 @@ public:
     void align(const PieceIds& ids, Line line);
     void spread(const PieceIds& ids, Qt::Orientation along);
     void frame(PieceId id, const Framing& framing);
-    void write(PieceId id, const QString& text, int gesture);
+    // What was typed into a piece. Of a child's words a part may be shown, with its traces. Words
+    // that no longer fit their place make themselves room, in the same step.
+    void write(PieceId id, const QString& text);
+    [[nodiscard]] bool isWritable(const Piece& piece) const;
+    [[nodiscard]] Piece asWritten(const Piece& piece, const QString& typed) const;
+    [[nodiscard]] QString fullWords(const Piece& piece) const; // of a quote, as they were said
     void setPinned(const PieceIds& ids, bool pinned);
     void takeOff(const PieceIds& ids);
     void swap(PieceId one, PieceId other);
@@ -110,10 +117,22 @@ public:
     [[nodiscard]] bool isLocked() const; // the panel one is at
     void setLocked(bool locked);
 
+    // Mends (desk_mends.cpp), of the panel one is at: one step of undo each. What somebody has to
+    // decide or to write stays as it is.
+    [[nodiscard]] Mend mendOf(const Finding& finding) const;
+    void mend(const Finding& finding);
+    // Why a finding was left as it is; empty = it was not. An empty reason takes it back.
+    [[nodiscard]] QString reasonLeft(const Finding& finding) const;
+    void leave(const Finding& finding, const QString& why);
+
     // Asks for up to three other ways; `waysFound` answers.
     void findOtherWays();
     void takeWay(const std::vector<Piece>& way);
     void propose(); // a first panel, or a display that is empty
+    // What would suit better than what was proposed, until something is changed by hand.
+    [[nodiscard]] const std::vector<Advice>& advice() const { return m_advice; }
+    void takeAdvice(const Advice& advice); // arranges anew so, in one step
+    void leaveAdvice();
     // The panel one is at as a kind of panel of one's own, by that name.
     void keepAsTemplate(const QString& name);
     // Tries every kind of panel on what there is; `kindsFound` answers.
@@ -137,6 +156,7 @@ Q_SIGNALS:
     void drawnAgain(); // content and findings
     void announced(const QString& sentence);
     void waysFound(const std::vector<wainscot::OtherWay>& ways);
+    void advised(); // there is advice, or none any more
     void kindsFound(const std::vector<wainscot::KindOfPanel>& kinds);
     void brought(const std::vector<wainscot::PieceId>& pieces); // new ones, to be taken in hand
 
@@ -144,7 +164,10 @@ private:
     void redraw();
     void askFindings();
     [[nodiscard]] ArrangeJob jobForDisplay() const; // the one one is at, or a first one
+    void startProposal(const ArrangeJob& job, const QString& label);
+    void takeProposal(ArrangeOutcome& outcome, const QString& label);
     void makeRoom(const PieceIds& placed, int gesture);
+    [[nodiscard]] bool holdsItsWords(PieceId id) const;
     void takeOver(const std::vector<Piece>& arranged, const QString& label, int gesture);
     void ask(std::vector<Piece> tried, const PieceIds& inHand);
     [[nodiscard]] const PermissionRules* rules() const;
@@ -161,7 +184,23 @@ private:
         const Grid& grid, SizeMm room, const std::vector<RectMm>& taken) const;
     [[nodiscard]] Mm captionBlock(const Piece& piece, Mm width) const;
     void treat(PictureId id, const Treatment& treatment, const QString& label, int gesture);
-    PieceId put(Piece piece, const std::optional<RectMm>& cell, int gesture);
+    PieceId put(Piece piece,
+        const std::optional<RectMm>& cell,
+        int gesture,
+        const QString& label = {}); // "Onto the panel: ..."
+    // The cell with as many rows as the piece's words need at its width.
+    [[nodiscard]] GridCell holdingWords(PieceId id, GridCell cell) const;
+    [[nodiscard]] bool isMendedBy(const Finding& finding, const Piece& tried) const;
+    void mendPlace(PieceId id, const Finding& finding, const QString& does);
+    void mendFrame(PieceId id, const Finding& finding, const QString& does);
+    void mendSecondPicture(const Finding& finding, const QString& does);
+    void mendOverlap(PieceId id, const QString& does);
+    void mendVoices(int step, const QString& does);
+    void mendLook(PieceId id, bool letters, const QString& does);
+    void mendWithText(PieceKind kind, const QString& text, const QString& does);
+    void mendVoice(const Finding& finding, const QString& does);
+    void mendWords(PieceId id, const QString& does);
+    void mendHanging(const QString& does);
     void takePictures(const QStringList& files, const std::optional<RectMm>& cell);
     void takeImage(const QImage& image, const std::optional<RectMm>& cell);
     void takePieces(const QByteArray& bytes, const std::optional<RectMm>& cell);
@@ -180,6 +219,7 @@ private:
     std::vector<Finding> m_findings;
     QTimer m_checkSoon;
     QThreadPool m_checker;
+    std::vector<Advice> m_advice;
     int m_round = 0; // counts contents, so that late findings for an earlier one are dropped
     int m_nudging = 0; // gesture of the present row of nudges
     PieceIds m_nudged;

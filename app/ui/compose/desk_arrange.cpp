@@ -8,6 +8,7 @@
 #include "app/jobs/template_job.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
+#include "core/base/paper_size.h"
 
 namespace wainscot::ui {
 
@@ -192,35 +193,80 @@ ArrangeJob Desk::jobForDisplay() const
 
 void Desk::propose()
 {
-    if (m_session.experience() == nullptr)
-        return;
+    if (m_session.experience() != nullptr)
+        startProposal(jobForDisplay(), tr("Proposed panel"));
+}
+
+void Desk::startProposal(const ArrangeJob& job, const QString& label)
+{
     using Answer = std::variant<ArrangeOutcome, ArrangeFailure>;
-    m_work.start<Answer>(
+    const bool started = m_work.start<Answer>(
         tr("Proposing a panel"),
-        [job = jobForDisplay(), book = m_session.book()](
-            const JobRun& run) { return job.run(book, run); },
-        [this](Result<Answer> result) {
-            if (!result) {
+        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
+        [this, label](Result<Answer> result) {
+            if (!result)
                 Q_EMIT announced(sentenceFor(result.error()));
-            } else if (const auto* failure = std::get_if<ArrangeFailure>(&*result)) {
+            else if (const auto* failure = std::get_if<ArrangeFailure>(&*result))
                 Q_EMIT announced(failure->says);
-            } else {
-                auto& outcome = std::get<ArrangeOutcome>(*result);
-                const DisplayId display = outcome.display.id;
-                outcome.edit.label = tr("Proposed panel");
-                if (!m_session.perform(std::move(outcome.edit)))
-                    return;
-                m_session.chooseDisplay(display);
-                // What would suit better, and what of the wishes could not be kept.
-                QStringList says;
-                for (const Advice& advice : outcome.advice)
-                    says << advice.says;
-                for (const QString& wish : outcome.droppedWishes)
-                    says << wish;
-                if (!says.isEmpty())
-                    Q_EMIT announced(says.mid(0, kMostSaid).join(QLatin1Char(' ')));
-            }
+            else
+                takeProposal(std::get<ArrangeOutcome>(*result), label);
         });
+    if (!started)
+        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
+void Desk::takeProposal(ArrangeOutcome& outcome, const QString& label)
+{
+    outcome.edit.label = label;
+    if (!m_session.perform(std::move(outcome.edit)))
+        return;
+    m_session.chooseDisplay(outcome.display.id);
+    // What would suit better, and what of the wishes could not be kept.
+    QStringList says;
+    for (const Advice& advice : outcome.advice)
+        says << advice.says;
+    for (const QString& wish : outcome.droppedWishes)
+        says << wish;
+    if (!says.isEmpty())
+        Q_EMIT announced(says.mid(0, kMostSaid).join(QLatin1Char(' ')));
+    m_advice = std::move(outcome.advice);
+    Q_EMIT advised();
+}
+
+void Desk::takeAdvice(const Advice& advice)
+{
+    const Display* display = m_session.display();
+    if (display == nullptr || m_session.experience() == nullptr)
+        return;
+    ArrangeJob job = jobForDisplay();
+    job.plan = display->plan;
+    job.panels = std::max(1, int(panelsOf(m_session.book(), display->id).size()));
+    QString label;
+    switch (advice.kind) {
+    case AdviceKind::SmallerPanel:
+        job.panelSize = advice.panelSize;
+        label = tr("Panel of %1").arg(nameOfPaper(advice.panelSize));
+        break;
+    case AdviceKind::LargerWords:
+        job.voiceStep = advice.voiceStep;
+        label = tr("Larger words");
+        break;
+    case AdviceKind::MorePanels:
+        job.panels = advice.panels;
+        label = tr("On %1 panels").arg(advice.panels);
+        break;
+    case AdviceKind::LessOnIt:
+        return; // it says that nothing better was found
+    }
+    startProposal(job, label);
+}
+
+void Desk::leaveAdvice()
+{
+    if (m_advice.empty())
+        return;
+    m_advice.clear();
+    Q_EMIT advised();
 }
 
 void Desk::keepAsTemplate(const QString& name)

@@ -2,6 +2,7 @@
 #include "app/ui/compose/desk.h"
 
 #include "app/ui/compose/drawer_rows.h"
+#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/picture_edits.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/check/limits.h"
@@ -175,19 +176,21 @@ QString Desk::sharpnessInWords(const Piece& piece) const
     const double ppi = pixelsAnInch(piece);
     if (ppi <= 0 || !m_drawn)
         return {};
+    const check::Limits limits = keptLimits();
     const auto& needed = check::limitOf(check::Limit::PictureSharpness);
     const auto& floor = check::limitOf(check::Limit::PictureFloor);
+    const double least = limits.of(check::Limit::PictureFloor);
     const double metres = m_drawn->display.readingDistance.value() / 1000 * check::kCloseFactor;
-    const double limit = needed.value / metres;
+    const double limit = limits.of(check::Limit::PictureSharpness) / metres;
     const QString verdict = ppi < limit * 0.995 ? tr("It will look soft.")
-        : ppi < floor.value                     ? tr("Sharp from there, soft from nearby.")
+        : ppi < least                           ? tr("Sharp from there, soft from nearby.")
                                                 : tr("Sharp.");
     return tr("On paper %1 pixels an inch. %2\nFrom %3 m %4 are needed (%5), from nearby %6 (%7).")
         .arg(qRound(ppi))
         .arg(verdict, QLocale().toString(metres, 'f', 1))
         .arg(qRound(limit))
         .arg(QString::fromUtf8(needed.source))
-        .arg(qRound(floor.value))
+        .arg(qRound(least))
         .arg(QString::fromUtf8(floor.source));
 }
 

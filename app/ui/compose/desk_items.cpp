@@ -162,7 +162,7 @@ RectMm Desk::freePlace(const Grid& grid, SizeMm room, const std::vector<RectMm>&
 }
 
 // Adds it where it was dropped, with what then makes room; else where there is room.
-PieceId Desk::put(Piece piece, const std::optional<RectMm>& cell, int gesture)
+PieceId Desk::put(Piece piece, const std::optional<RectMm>& cell, int gesture, const QString& label)
 {
     if (drawnPanel() == nullptr)
         return {};
@@ -182,8 +182,10 @@ PieceId Desk::put(Piece piece, const std::optional<RectMm>& cell, int gesture)
             arranged = *known;
     }
     PieceId added;
-    Edit edit =
-        addPiece(m_session.book(), piece, tr("Onto the panel: %1").arg(wordFor(piece.kind)), added);
+    Edit edit = addPiece(m_session.book(),
+        piece,
+        label.isEmpty() ? tr("Onto the panel: %1").arg(wordFor(piece.kind)) : label,
+        added);
     edit.gesture = gesture;
     if (!m_session.perform(std::move(edit)))
         return {};

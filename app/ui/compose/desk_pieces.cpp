@@ -111,19 +111,9 @@ void Desk::resizeBy(PieceId id, int step)
         return;
     const Grid& grid = drawn->style.grid;
     GridCell cell = stepped(grid, nearestCell(grid, own->cell), step);
-    if (!isPicture(own->kind)) {
-        // Words keep their size: another width gives another number of lines.
-        for (const ClearedPiece& cleared : drawn->cleared.pieces()) {
-            if (cleared.id != id)
-                continue;
-            const PanelMeasurer text({cleared}, drawn->style, drawn->cleared.display().language);
-            const Mm height = text.measure(id.number(), grid.width(cell.columns)).height;
-            cell.rows = 1;
-            while (cell.rows < grid.rows && grid.height(cell.rows) < height)
-                ++cell.rows;
-            cell.row = std::min(cell.row, grid.rows - cell.rows);
-        }
-    }
+    // Words keep their size: another width gives another number of lines.
+    if (!isPicture(own->kind))
+        cell = holdingWords(id, cell);
     const QString label = step > 0 ? tr("Bigger: %1") : tr("Smaller: %1");
     place({{id, rectOf(grid, cell)}}, label.arg(wordFor(own->kind)));
 }
@@ -164,20 +154,57 @@ void Desk::frame(PieceId id, const Framing& framing)
     m_session.perform(replacePiece(m_session.book(), framed, tr("Cropped photo")));
 }
 
-void Desk::write(PieceId id, const QString& text, int gesture)
+void Desk::write(PieceId id, const QString& text)
 {
     const Piece* own = piece(id);
-    if (own == nullptr || !isWritable(own->kind) || own->text == text)
+    if (own == nullptr || !isWritable(*own))
         return;
-    Piece written = *own;
-    written.text = text;
+    Piece written = asWritten(*own, text);
+    if (written == *own)
+        return;
     // A caption of more lines takes its room from the picture above it.
     if (isPicture(own->kind) && !own->cell.isEmpty())
         written = placedAt(written, own->cell);
-    m_session.perform(replacePiece(m_session.book(),
-        written,
-        isPicture(own->kind) ? tr("Caption") : tr("Text: %1").arg(wordFor(own->kind)),
-        gesture));
+    const QString label = isPicture(own->kind) ? tr("Caption")
+        : own->kind != PieceKind::Quote        ? tr("Text: %1").arg(wordFor(own->kind))
+        : written.shownWords.isEmpty()         ? tr("All the words")
+                                               : tr("Shortened words");
+    const int gesture = m_session.newGesture();
+    if (m_session.perform(replacePiece(m_session.book(), written, label, gesture))
+        && !holdsItsWords(id) && !written.pinned && !isLocked())
+        arrangeAgain(gesture, {id});
+}
+
+bool Desk::holdsItsWords(PieceId id) const
+{
+    const Piece* own = piece(id);
+    const DrawnPanel* drawn = drawnPanel();
+    if (own == nullptr || drawn == nullptr || isPicture(own->kind) || own->cell.isEmpty())
+        return true;
+    for (const ClearedPiece& cleared : drawn->cleared.pieces()) {
+        if (cleared.id != id)
+            continue;
+        const PanelMeasurer text({cleared}, drawn->style, drawn->cleared.display().language);
+        const Mm hair(0.01);
+        return text.measure(id.number(), own->cell.width).height <= own->cell.height + hair;
+    }
+    return true;
+}
+
+bool Desk::isWritable(const Piece& piece) const
+{
+    return ui::isWritable(m_session.book(), piece);
+}
+
+Piece Desk::asWritten(const Piece& piece, const QString& typed) const
+{
+    return ui::asWritten(m_session.book(), piece, typed);
+}
+
+QString Desk::fullWords(const Piece& piece) const
+{
+    const Quote* quote = m_session.book().quotes.find(piece.quote);
+    return quote != nullptr ? quote->words : QString();
 }
 
 std::vector<Piece> Desk::copies(const PieceIds& ids) const

@@ -17,20 +17,23 @@ namespace {
 
 constexpr std::size_t kMore = 60; // rows added at a time: three windows full
 
+struct AudienceWords {
+    Q_DECLARE_TR_FUNCTIONS(Audience)
+};
+
 } // namespace
 
 QString inWords(Audience audience)
 {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("Audience", text); };
     switch (audience) {
     case Audience::Classroom:
-        return tr("the classroom");
+        return AudienceWords::tr("the classroom");
     case Audience::Building:
-        return tr("the hallway");
+        return AudienceWords::tr("the hallway");
     case Audience::Families:
-        return tr("families");
+        return AudienceWords::tr("families");
     case Audience::Public:
-        return tr("everyone");
+        return AudienceWords::tr("everyone");
     }
     return {};
 }
@@ -175,7 +178,9 @@ QWidget* Drawer::widgetFor(const DrawerRow& row)
         auto* name = new Label(row.text, 1.0, QFont::DemiBold);
         name->setWordWrap(false);
         line->addWidget(name);
-        line->addWidget(new Label(row.second, 0.88, QFont::Normal, true), 1);
+        auto* second = new OneLine(0.88, QFont::Normal, true);
+        second->setText(row.second);
+        line->addWidget(second, 1);
         return section;
     }
     case DrawerRow::What::Sentence:

@@ -7,6 +7,7 @@
 
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/kit/tokens.h"
+#include "core/voice/answers.h"
 
 namespace wainscot::ui {
 

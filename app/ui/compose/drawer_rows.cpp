@@ -6,15 +6,16 @@
 
 #include "app/ui/session/piece_edits.h"
 #include "core/media/likeness.h"
+#include "core/voice/answers.h"
+#include "core/voice/fold_words.h"
 
 namespace wainscot::ui {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Drawer", text);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(DrawerRows)
+};
 
 class RowMaker {
 public:
@@ -26,7 +27,7 @@ public:
         , m_experience(experience)
         , m_filter(filter)
         , m_used(used)
-        , m_search(filter.search.trimmed())
+        , m_search(filter.search)
     {
     }
 
@@ -52,7 +53,7 @@ public:
 private:
     [[nodiscard]] bool matches(const QString& text) const
     {
-        return m_search.isEmpty() || text.contains(m_search, Qt::CaseInsensitive);
+        return m_search.isEmpty() || m_search.fits(text);
     }
     [[nodiscard]] bool wanted(const DrawerItem& item, int stars) const
     {
@@ -60,7 +61,8 @@ private:
     }
     [[nodiscard]] bool wanted(const Quote& quote, const QString& who) const
     {
-        return wanted({DrawerItem::Kind::Quote, quote.id.number()}, quote.stars)
+        return !quote.words.trimmed().isEmpty()
+            && wanted({DrawerItem::Kind::Quote, quote.id.number()}, quote.stars)
             && (!m_filter.child.isValid() || quote.child == m_filter.child)
             && (!m_filter.prompt
                 || quote.prompt.compare(*m_filter.prompt, Qt::CaseInsensitive) == 0)
@@ -90,7 +92,7 @@ private:
         m_rows.push_back({DrawerRow::What::Section,
             {},
             heading,
-            tr("%1, %2 not on a wall").arg(quotes.size()).arg(free),
+            Words::tr("%1, %2 not on a wall").arg(quotes.size()).arg(free),
             0});
         m_rows.insert(m_rows.end(), slips.begin(), slips.end());
     }
@@ -99,8 +101,8 @@ private:
     {
         const auto quotes = quotesOf(m_book, m_experience.id);
         if (quotes.empty()) {
-            addSentence(
-                tr("No words yet. Take down six answers or more, or gather them from a file."));
+            addSentence(Words::tr(
+                "No words yet. Take down six answers or more, or gather them from a file."));
             return;
         }
         if (m_filter.byGroup)
@@ -108,13 +110,13 @@ private:
         else
             addQuestions(quotes);
         if (m_rows.empty())
-            addSentence(tr("Nothing here fits what you look for."));
+            addSentence(Words::tr("Nothing here fits what you look for."));
     }
 
     void addQuestions(const std::vector<const Quote*>& quotes)
     {
         std::vector<Prompt> prompts = promptsOf(m_book, m_experience);
-        prompts.push_back({QString(), tr("Told in a meeting")});
+        prompts.push_back({QString(), Words::tr("Told in a meeting")});
         for (const Prompt& prompt : prompts) {
             std::vector<const Quote*> own;
             std::copy_if(quotes.begin(), quotes.end(), std::back_inserter(own), [&](auto* quote) {
@@ -138,7 +140,7 @@ private:
             }
             addSection(group.label, own);
         }
-        addSection(tr("On their own"), alone);
+        addSection(Words::tr("On their own"), alone);
     }
 
     [[nodiscard]] QString peopleIn(const Picture& picture) const
@@ -148,8 +150,8 @@ private:
             if (const Child* child = m_book.children.find(id))
                 people << displayName(*child);
         }
-        return !picture.people.lookedAt ? tr("not looked at yet")
-            : people.isEmpty()          ? tr("nobody in it")
+        return !picture.people.lookedAt ? Words::tr("not looked at yet")
+            : people.isEmpty()          ? Words::tr("nobody in it")
                                         : people.join(QStringLiteral(", "));
     }
 
@@ -188,8 +190,8 @@ private:
         }
         m_rows.push_back({DrawerRow::What::Series,
             {DrawerItem::Kind::Picture, first.number()},
-            opened ? tr("Show only the best of these %1").arg(series.size())
-                   : tr("Show all %1 that are nearly alike").arg(series.size()),
+            opened ? Words::tr("Show only the best of these %1").arg(series.size())
+                   : Words::tr("Show all %1 that are nearly alike").arg(series.size()),
             {},
             0});
     }
@@ -222,8 +224,9 @@ private:
         if (!m_rows.empty())
             return;
         addSentence(kind == PictureKind::Photo
-                ? tr("No photos here. Drop some on the panel, or gather a folder in the Book menu.")
-                : tr("No work here. Scanned drawings come in with the photos."));
+                ? Words::tr(
+                    "No photos here. Drop some on the panel, or gather a folder in the Book menu.")
+                : Words::tr("No work here. Scanned drawings come in with the photos."));
     }
 
     void addText(const DrawerItem& item, const QString& text, const QString& second)
@@ -231,7 +234,7 @@ private:
         if (matches(text + QLatin1Char(' ') + second))
             m_rows.push_back({DrawerRow::What::Text,
                 item,
-                text.isEmpty() ? tr("Empty, to be written on the panel") : text.simplified(),
+                text.isEmpty() ? Words::tr("Empty, to be written on the panel") : text.simplified(),
                 second,
                 0});
     }
@@ -261,7 +264,7 @@ private:
             m_rows.insert(m_rows.begin() + std::ptrdiff_t(before),
                 {DrawerRow::What::Section,
                     {},
-                    tr("What you saw"),
+                    Words::tr("What you saw"),
                     QString::number(m_rows.size() - before),
                     0});
     }
@@ -273,14 +276,14 @@ private:
             if (const Child* child = m_book.children.find(id))
                 people << displayName(*child);
         }
-        return people.isEmpty() ? tr("Observation") : people.join(QStringLiteral(", "));
+        return people.isEmpty() ? Words::tr("Observation") : people.join(QStringLiteral(", "));
     }
 
     const Book& m_book;
     const Experience& m_experience;
     const DrawerFilter& m_filter;
     const WhereUsed& m_used;
-    QString m_search;
+    FindQuery m_search;
     std::vector<DrawerRow> m_rows;
 };
 
@@ -295,7 +298,7 @@ WhereUsed::WhereUsed(const Book& book, DisplayId display)
             continue;
         const bool here = on->id == display;
         const QString where =
-            here ? tr("on panel %1").arg(panel->number) : tr("on %1").arg(on->name);
+            here ? Words::tr("on panel %1").arg(panel->number) : Words::tr("on %1").arg(on->name);
         // What hangs on the display one is at counts more than what hangs elsewhere.
         const auto keep = [&](std::map<std::int64_t, QString>& uses, std::int64_t number) {
             if (number > 0 && (here || uses.find(number) == uses.end()))
@@ -337,12 +340,6 @@ std::vector<const Picture*> seriesOf(const Book& book, PictureId picture)
             && (at == numbers.end() || other == numbers.end() || other->second != at->second);
     });
     return all;
-}
-
-std::vector<Prompt> promptsOf(const Book& book, const Experience& experience)
-{
-    const PromptSet* set = book.promptSets.find(experience.promptSet);
-    return set != nullptr ? set->prompts : defaultPromptSet().prompts;
 }
 
 } // namespace wainscot::ui

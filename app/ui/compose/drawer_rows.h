@@ -57,7 +57,4 @@ private:
 // The photos of the series a picture belongs to, itself among them; it alone when it is in none.
 [[nodiscard]] std::vector<const Picture*> seriesOf(const Book& book, PictureId picture);
 
-// The questions of an experience as asked; the default ones when it has no set of its own.
-[[nodiscard]] std::vector<Prompt> promptsOf(const Book& book, const Experience& experience);
-
 } // namespace wainscot::ui

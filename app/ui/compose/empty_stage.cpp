@@ -98,6 +98,10 @@ void EmptyStage::refresh(int words, int pictures, bool hasExperience)
         connect(picture, &Button::clicked, this, &EmptyStage::picturesAsked);
         ways << propose << child << picture;
     }
+    auto* guide =
+        addWay(Icon::Note, tr("Show the first steps"), tr("Six short steps with pictures."));
+    connect(guide, &Button::clicked, this, &EmptyStage::firstStepsAsked);
+    ways << guide;
     m_rover->setMembers(ways);
     place();
 }

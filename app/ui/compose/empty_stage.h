@@ -24,6 +24,7 @@ Q_SIGNALS:
     void wordsAsked(); // an empty panel, and the drawer at the words
     void picturesAsked();
     void gatherAsked();
+    void firstStepsAsked();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

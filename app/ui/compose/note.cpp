@@ -4,8 +4,10 @@
 #include <QTimer>
 
 #include "app/ui/compose/drawer.h"
+#include "app/ui/kit/finding_mark.h"
 #include "app/ui/kit/tokens.h"
 #include "app/ui/session/piece_edits.h"
+#include "core/base/paper_size.h"
 
 namespace wainscot::ui {
 
@@ -25,14 +27,20 @@ Icon iconFor(PieceKind kind)
     }
 }
 
-QString measuredText(const Finding& finding)
+// What doing it is called; empty = there is nothing to do.
+QString adviceInWords(const Advice& advice)
 {
-    if (!finding.measured || !finding.limit)
-        return {};
-    return Note::tr("Measured %1 %3, the limit here is %2 %3.")
-        .arg(QString::number(*finding.measured, 'g', 3),
-            QString::number(*finding.limit, 'g', 3),
-            finding.unit);
+    switch (advice.kind) {
+    case AdviceKind::SmallerPanel:
+        return Note::tr("Make it %1").arg(nameOfPaper(advice.panelSize));
+    case AdviceKind::LargerWords:
+        return Note::tr("Larger words");
+    case AdviceKind::MorePanels:
+        return Note::tr("On %1 panels").arg(advice.panels);
+    case AdviceKind::LessOnIt:
+        break;
+    }
+    return {};
 }
 
 } // namespace
@@ -54,6 +62,7 @@ void Note::restart()
     m_rover->setMembers({});
     m_actions.clear();
     m_trialHeading.clear();
+    m_advises = false;
     m_content = new QWidget;
     m_column = new QVBoxLayout(m_content);
     m_column->setContentsMargins(air(3.5), air(3), air(3.5), air(3));
@@ -69,7 +78,9 @@ void Note::restart()
 
 int Note::heightFor(int width) const
 {
-    return m_column->heightForWidth(width - 2) + 2;
+    // The scroll area makes its widget no lower than this, whatever the width.
+    const int least = m_content->minimumSizeHint().height();
+    return qMax(m_column->heightForWidth(width - 2), least) + 2;
 }
 
 void Note::setScrolls(bool scrolls)
@@ -95,32 +106,49 @@ void Note::addHead(const Piece& piece, const QString& second)
 void Note::addFindings(const std::vector<Finding>& findings)
 {
     for (const Finding& finding : findings) {
-        const bool stop = finding.severity == Severity::Stop;
-        const bool look = finding.severity == Severity::Look;
-        auto* card = new Card(stop ? Tone::Stop : look ? Tone::Look : Tone::Note);
-        card->setAccessibleName(stop ? tr("Must be mended: %1").arg(finding.says)
-                                     : tr("Finding: %1").arg(finding.says));
+        auto* card = new Card(toneOf(finding.severity));
+        card->setAccessibleName(spoken(finding));
         auto* column = new QVBoxLayout(card);
         column->setContentsMargins(air(2.5), air(2), air(2.5), air(2.5));
         column->setSpacing(air(1));
         auto* row = new QHBoxLayout;
         row->setSpacing(air(1.5));
-        const QColor colour = stop ? tokens().stop : look ? tokens().look : tokens().note;
-        row->addWidget(new IconMark(stop ? Icon::Stop
-                               : look    ? Icon::Look
-                                         : Icon::Note,
-                           colour),
-            0,
-            Qt::AlignTop);
-        row->addWidget(new Label(finding.says, 1.0, QFont::DemiBold), 1);
+        row->addWidget(markOf(finding.severity), 0, Qt::AlignTop);
+        row->addWidget(new Label(saysInLine(finding), 1.0, QFont::DemiBold), 1);
         column->addLayout(row);
-        if (const QString measured = measuredText(finding); !measured.isEmpty())
+        if (const QString measured = measuredInWords(finding); !measured.isEmpty())
             column->addWidget(new Label(measured, 0.92));
         if (!finding.source.isEmpty())
             column->addWidget(
-                new Label(tr("Limit: %1.").arg(finding.source), 0.85, QFont::Normal, true));
+                new Label(tr("Limit: %1.").arg(sourceInWords(finding)), 0.85, QFont::Normal, true));
+        addMends(finding, *column);
         m_column->addWidget(card);
     }
+}
+
+// What must not be printed so cannot be left.
+void Note::addMends(const Finding& finding, QVBoxLayout& column)
+{
+    const Mend mend = m_desk.mendOf(finding);
+    if (mend.way != MendWay::Show) {
+        auto* button = new Button(Button::Form::Plain, mend.does, Icon::Mend);
+        button->setAccessibleName(QStringLiteral("%1: %2").arg(mend.does, finding.says));
+        button->setMayShrink(true);
+        connect(button, &Button::clicked, this, [this, finding] { Q_EMIT mendAsked(finding); });
+        column.addWidget(button, 0, Qt::AlignLeading);
+        m_actions << button;
+    }
+    const QString why = m_desk.reasonLeft(finding);
+    if (!why.isEmpty())
+        column.addWidget(new Label(tr("Left as it is: %1").arg(why), 0.92, QFont::DemiBold));
+    if (finding.panel == 0 || finding.severity == Severity::Stop)
+        return;
+    auto* leave = new Button(
+        Button::Form::Word, why.isEmpty() ? tr("Leave it, and say why") : tr("Another reason"));
+    leave->setAccessibleName(QStringLiteral("%1: %2").arg(leave->text(), finding.says));
+    connect(leave, &Button::clicked, this, [this, finding] { Q_EMIT leaveAsked(finding); });
+    column.addWidget(leave, 0, Qt::AlignLeading);
+    m_actions << leave;
 }
 
 Button* Note::addAction(PieceAction action, Icon icon, const QString& text, const QString& key)
@@ -169,11 +197,17 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
     }
     m_column->addWidget(
         addAction(PieceAction::OnceMore, Icon::Plus, tr("Once more"), tr("Ctrl+D")));
-    if (isWritable(piece.kind)) {
+    if (m_desk.isWritable(piece)) {
         m_column->addWidget(addAction(PieceAction::Write,
             Icon::Words,
-            isPicture(piece.kind) ? tr("Write the caption") : tr("Write"),
+            isPicture(piece.kind)                ? tr("Write the caption")
+                : piece.kind == PieceKind::Quote ? tr("Shorten")
+                                                 : tr("Write"),
             tr("Enter")));
+    }
+    if (!piece.shownWords.isEmpty()) {
+        m_column->addWidget(addAction(
+            PieceAction::AllWords, Icon::Words, tr("All the words"), QStringLiteral("J")));
     }
     const bool named = isPicture(piece.kind) && piece.text.contains(kNamesHere);
     if (const QString names = m_desk.namesFor(piece); named || !names.isEmpty()) {
@@ -190,8 +224,10 @@ void Note::addActions(const Piece& piece, bool cropping, bool swapping)
 void Note::addFacts(const Piece& piece)
 {
     QStringList facts;
-    if (piece.kind == PieceKind::Quote)
-        facts << tr("The words stay as they were said. They are changed nowhere on a panel.");
+    if (piece.kind == PieceKind::Quote && piece.shownWords.isEmpty())
+        facts << tr("The words stay as they were said, here in full.");
+    if (!piece.shownWords.isEmpty())
+        facts << tr("Said in full: %1").arg(m_desk.fullWords(piece));
     if (const auto why = m_desk.refusal(piece))
         facts << tr("Not shown: %1").arg(*why);
     else if (const DrawnDisplay* drawn = m_desk.drawn())
@@ -307,6 +343,33 @@ void Note::showSeveral(const PieceIds& ids)
     m_rover->setMembers(m_actions, qMax(0, stopIndex));
     if (focused && m_rover->stop() != nullptr)
         m_rover->stop()->setFocus();
+}
+
+void Note::showAdvice(const std::vector<Advice>& advice)
+{
+    restart();
+    if (advice.empty())
+        return;
+    m_advises = true;
+    m_column->addWidget(new Label(tr("What would suit better"), 1.08, QFont::DemiBold));
+    for (const Advice& one : advice) {
+        m_column->addSpacing(air(1));
+        m_column->addWidget(new Label(one.says, 0.95));
+        const QString text = adviceInWords(one);
+        if (text.isEmpty())
+            continue;
+        auto* take = new Button(Button::Form::Plain, text, Icon::Mend);
+        connect(take, &Button::clicked, this, [this, one] { Q_EMIT adviceTaken(one); });
+        m_column->addWidget(take, 0, Qt::AlignLeading);
+        m_actions << take;
+    }
+    m_column->addSpacing(air(1));
+    auto* leave = new Button(Button::Form::Word, tr("Leave it so"));
+    leave->setQuiet(true);
+    connect(leave, &Button::clicked, this, &Note::adviceLeft);
+    m_column->addWidget(leave, 0, Qt::AlignLeading);
+    m_actions << leave;
+    m_rover->setMembers(m_actions);
 }
 
 void Note::showTrial(const QString& heading, const QString& sentence)

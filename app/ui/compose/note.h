@@ -20,6 +20,7 @@ enum class PieceAction {
     Pin,
     TakeOff,
     Write,
+    AllWords, // of a child, after a part of them was shown
     Why,
     OnceMore,
     People, // who is in the picture
@@ -45,6 +46,9 @@ public:
     void setWhyShown(bool shown) { m_whyShown = shown; } // with the next piece that is shown
     [[nodiscard]] bool isWhyShown() const { return m_whyShown; }
     void showSeveral(const PieceIds& ids);
+    // When nothing is in the hand: what would suit better than what was proposed.
+    void showAdvice(const std::vector<Advice>& advice);
+    [[nodiscard]] bool showsAdvice() const { return m_advises; }
     // While something is in the hand: what letting go would do, and then what would move for it.
     void showTrial(const QString& heading, const QString& sentence);
     void showMoves(const QStringList& moves);
@@ -54,11 +58,16 @@ public:
 
 Q_SIGNALS:
     void asked(wainscot::ui::PieceAction action);
+    void mendAsked(const wainscot::Finding& finding);
+    void leaveAsked(const wainscot::Finding& finding);
+    void adviceTaken(const wainscot::Advice& advice);
+    void adviceLeft();
 
 private:
     void restart();
     void addHead(const Piece& piece, const QString& second);
     void addFindings(const std::vector<Finding>& findings);
+    void addMends(const Finding& finding, QVBoxLayout& column);
     void addActions(const Piece& piece, bool cropping, bool swapping);
     void addFacts(const Piece& piece);
     Button* addAction(PieceAction action, Icon icon, const QString& text, const QString& key);
@@ -70,6 +79,7 @@ private:
     Rover* m_rover = nullptr;
     QVector<QWidget*> m_actions;
     bool m_whyShown = false;
+    bool m_advises = false;
     QString m_trialHeading; // empty unless something is in the hand
 };
 

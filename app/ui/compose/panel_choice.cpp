@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -178,7 +179,8 @@ void PanelChoice::close()
 void PanelChoice::place()
 {
     layout()->activate();
-    const int room = m_area->width();
+    // The bar's room is kept before one knows whether there is a bar: nothing lies under it.
+    const int room = m_area->width() - m_area->verticalScrollBar()->sizeHint().width();
     const int gap = air(7);
     // Whole panels, as large as three of them fit beside each other and one below the other.
     const int names = air(8) + 2 * fontMetrics().height();

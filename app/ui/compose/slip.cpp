@@ -10,6 +10,7 @@
 #include <QStyle>
 
 #include "app/ui/kit/icons.h"
+#include "app/ui/kit/opening_mark.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
@@ -222,12 +223,7 @@ void Slip::paintEvent(QPaintEvent* /*event*/)
     const auto visual = [this](const QRect& r) {
         return QStyle::visualRect(layoutDirection(), rect(), r);
     };
-    painter.setFont(wordsFont(1.5, QFont::Bold));
-    painter.setPen(t.quiet);
-    painter.drawText(visual(QRect(0, air(0.6), hangingRoom() - air(0.6), scaled(24))),
-        int(QStyle::visualAlignment(layoutDirection(), Qt::AlignTrailing) | Qt::AlignTop
-            | Qt::AlignAbsolute),
-        layoutDirection() == Qt::RightToLeft ? QStringLiteral("\u201d") : QStringLiteral("\u201c"));
+    paintOpeningMark(painter, *this, {0, air(0.6), hangingRoom() - air(0.6), scaled(24)});
     const int footHeight = QFontMetrics(interfaceFont(0.85)).height();
     const QRect words(hangingRoom(),
         air(1.5),

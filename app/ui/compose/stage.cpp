@@ -1,5 +1,6 @@
 #include "app/ui/compose/stage.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <QStyle>
 
@@ -61,6 +62,10 @@ Stage::Stage(Session& session, Desk& desk, PictureProvider& pictures, QWidget* p
 {
     connect(m_canvas, &Canvas::viewChanged, this, &Stage::placeNote);
     connect(m_canvas, &Canvas::rulersChanged, this, &Stage::place);
+    connect(&m_editor->field(), &CaretField::wheeled, m_canvas, [this](QWheelEvent* event) {
+        QCoreApplication::sendEvent(m_canvas, event);
+    });
+    connect(m_editor, &WordsEditor::cardChanged, this, &Stage::placeEditor);
     m_note->hide();
     m_thread->hide();
     setEmpty(true);
@@ -131,11 +136,11 @@ void Stage::place()
 void Stage::placeNote()
 {
     const QRectF piece = m_canvas->pieceRect(m_canvas->inHand());
-    const bool shown = m_canvas->isVisibleTo(this) && !piece.isEmpty();
+    const bool held = m_canvas->isVisibleTo(this) && !piece.isEmpty();
+    const bool shown = held || (m_canvas->isVisibleTo(this) && m_note->showsAdvice());
     m_note->setVisible(shown);
-    m_thread->setVisible(shown);
-    if (m_editor->isVisible())
-        m_editor->place(piece, rect().adjusted(air(2), air(2), -air(2), -air(2)));
+    m_thread->setVisible(held);
+    placeEditor();
     if (!shown)
         return;
     const int needed = m_note->heightFor(m_noteColumn.width()) + 4;
@@ -145,7 +150,22 @@ void Stage::placeNote()
         qBound(m_noteColumn.top(), int(piece.top()) - scaled(40), m_noteColumn.bottom() + 1 - high);
     m_note->setGeometry(m_noteColumn.left(), top, m_noteColumn.width(), high);
     m_note->raise();
+    if (held)
+        placeThread(piece);
+    if (m_editor->isVisible())
+        m_editor->raiseBoth();
+    if (m_choice->isVisible())
+        m_choice->raise();
+    if (m_stepBack->isVisible())
+        m_stepBack->raise();
+    if (m_pictureTable->isVisible())
+        m_pictureTable->raise();
+}
 
+void Stage::placeThread(const QRectF& piece)
+{
+    const int top = m_note->geometry().top();
+    const int high = m_note->height();
     const bool mirrored = layoutDirection() == Qt::RightToLeft;
     const QRectF panel = m_canvas->panelRect();
     const int y =
@@ -159,14 +179,19 @@ void Stage::placeNote()
     m_thread->setVisible(mirrored ? start > end : start < end);
     m_thread->setEnds({start, y}, {end, y}, !beside);
     m_thread->raise();
-    if (m_editor->isVisible())
-        m_editor->raise();
-    if (m_choice->isVisible())
-        m_choice->raise();
-    if (m_stepBack->isVisible())
-        m_stepBack->raise();
-    if (m_pictureTable->isVisible())
-        m_pictureTable->raise();
+}
+
+// The caret follows the words when they are drawn anew and when the panel moves.
+void Stage::placeEditor()
+{
+    if (!m_editor->isVisible())
+        return;
+    const CanvasContent& content = m_canvas->content();
+    const DisplayList* tried = m_canvas->tried();
+    m_editor->showLines(
+        tried != nullptr ? *tried : content.list, m_canvas->view(), content.style.scale.body);
+    m_editor->place(
+        m_canvas->pieceRect(m_editor->piece()), rect().adjusted(air(2), air(2), -air(2), -air(2)));
 }
 
 } // namespace wainscot::ui

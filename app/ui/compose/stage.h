@@ -8,9 +8,9 @@
 #include "app/ui/compose/hung_panels.h"
 #include "app/ui/compose/note.h"
 #include "app/ui/compose/panel_choice.h"
-#include "app/ui/compose/words_editor.h"
 #include "app/ui/picture/picture_table.h"
 #include "app/ui/sight/step_back.h"
+#include "app/ui/writing/words_editor.h"
 
 namespace wainscot::ui {
 
@@ -29,11 +29,13 @@ public:
     [[nodiscard]] PictureTable& pictureTable() { return *m_pictureTable; }
     void setEmpty(bool empty);
     void placeNote(); // after the piece in hand or the view changed
+    void placeEditor(); // after what is written was drawn
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void placeThread(const QRectF& piece);
     class Thread;
     void place();
     Canvas* m_canvas;

@@ -1,9 +1,11 @@
 #include "app/ui/frame/main_window.h"
 
+#include <QCloseEvent>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "app/jobs/book_jobs.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/tokens.h"
 
@@ -16,6 +18,10 @@ MainWindow::MainWindow(QWidget* parent)
     , m_rail(new Rail)
     , m_places(new QStackedWidget)
     , m_compose(new ComposePlace(m_session, m_work))
+    , m_gather(new GatherPlace(m_session, m_compose->shelf()))
+    , m_listen(new ListenPlace(m_session, m_work))
+    , m_hang(new HangPlace(m_session, m_compose->shelf()))
+    , m_keep(new KeepPlace(m_session, m_compose->shelf()))
     , m_plain(new PlainPlace)
     , m_sill(new Sill)
 {
@@ -35,6 +41,10 @@ MainWindow::MainWindow(QWidget* parent)
         + air(5));
     m_menus->setCornerWidget(m_kept, Qt::TopRightCorner);
     m_places->addWidget(m_compose);
+    m_places->addWidget(m_gather);
+    m_places->addWidget(m_listen);
+    m_places->addWidget(m_hang);
+    m_places->addWidget(m_keep);
     m_places->addWidget(m_plain);
     for (QWidget* part : {static_cast<QWidget*>(m_menus),
              static_cast<QWidget*>(m_rail),
@@ -57,9 +67,57 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&m_session, &Session::moved, this, &MainWindow::refresh);
     connect(&m_session, &Session::refused, m_sill, &Sill::announce);
     connect(m_compose, &ComposePlace::stateChanged, this, &MainWindow::refreshSill);
+    connect(m_compose, &ComposePlace::stateChanged, this, [this] {
+        if (shownPlace() == m_hang)
+            refreshHang();
+    });
+    connectHang();
+    connectKeep();
     connect(m_compose, &ComposePlace::announced, m_sill, &Sill::announce);
     connect(m_compose, &ComposePlace::gatherAsked, this, [this] { go(Place::Gather); });
-    refresh();
+    connect(m_compose, &ComposePlace::firstStepsAsked, this, &MainWindow::showFirstSteps);
+    makeGather();
+    connect(m_listen, &ListenPlace::stateChanged, this, &MainWindow::refreshSill);
+    connect(m_listen, &ListenPlace::announced, m_sill, &Sill::announce);
+    connect(m_listen, &ListenPlace::wallMade, this, [this] { go(Place::Compose); });
+    connect(m_listen, &ListenPlace::gatherAsked, this, [this] { go(Place::Gather); });
+    go(m_place);
+}
+
+MainWindow::~MainWindow()
+{
+    delete m_gather; // its tables ask the book even while they are hidden
+}
+
+void MainWindow::makeGather()
+{
+    connect(m_gather, &GatherPlace::stateChanged, this, &MainWindow::refreshSill);
+    connect(m_gather, &GatherPlace::announced, m_sill, &Sill::announce);
+    connect(m_gather, &GatherPlace::classFileAsked, this, &MainWindow::askChildren);
+    connect(m_gather, &GatherPlace::experienceNamed, this, &MainWindow::beginExperience);
+    connect(m_gather, &GatherPlace::pictureAsked, this, &MainWindow::askPicture);
+    connect(m_gather, &GatherPlace::sheetsAsked, this, &MainWindow::askAnswerSheets);
+    connect(m_gather, &GatherPlace::filesDropped, this, &MainWindow::takePictures);
+    connect(m_gather, &GatherPlace::filesAsked, this, &MainWindow::askPictureFiles);
+    connect(m_gather, &GatherPlace::folderAsked, this, &MainWindow::askPhotos);
+    connect(m_gather, &GatherPlace::displayAsked, this, [this](DisplayId display) {
+        m_session.chooseDisplay(display);
+        go(Place::Compose);
+    });
+}
+
+void MainWindow::noteWhatYouSee()
+{
+    go(Place::Gather);
+    m_gather->go(GatherPart::Seen);
+    m_gather->seen().begin();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    m_gather->leave(); // words half written are kept
+    m_listen->leave();
+    QWidget::closeEvent(event);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event)
@@ -69,16 +127,46 @@ void MainWindow::paintEvent(QPaintEvent* event)
 
 void MainWindow::go(Place place)
 {
+    if (m_place == Place::Gather)
+        m_gather->leave();
+    m_listen->leave();
     m_place = place;
     m_compose->endWriting(true);
     refresh();
     // What was just put in is not shown before the event loop comes round.
     QTimer::singleShot(0, this, [this] {
-        QWidget* stop = m_session.isOpen() && m_place == Place::Compose ? m_compose->firstStop()
-                                                                        : m_plain->firstStop();
-        if (stop != nullptr)
+        if (QWidget* stop = firstStop())
             stop->setFocus(Qt::OtherFocusReason);
     });
+}
+
+QWidget* MainWindow::shownPlace() const
+{
+    if (m_session.isOpen() && m_place == Place::Compose)
+        return m_compose;
+    if (m_session.isOpen() && m_place == Place::Gather)
+        return m_gather;
+    if (m_session.isOpen() && m_place == Place::Listen)
+        return m_listen;
+    if (m_session.isOpen() && m_place == Place::Hang)
+        return m_hang;
+    if (m_session.isOpen() && m_place == Place::Keep)
+        return m_keep;
+    return m_plain;
+}
+
+QWidget* MainWindow::firstStop() const
+{
+    const QWidget* shown = shownPlace();
+    if (shown == m_compose)
+        return m_compose->firstStop();
+    if (shown == m_listen)
+        return m_listen->firstStop();
+    if (shown == m_hang)
+        return m_hang->firstStop();
+    if (shown == m_keep)
+        return m_keep->firstStop();
+    return shown == m_gather ? m_gather->firstStop() : m_plain->firstStop();
 }
 
 void MainWindow::takeNextStep()
@@ -90,15 +178,15 @@ void MainWindow::takeNextStep()
 void MainWindow::refresh()
 {
     m_rail->setPlace(m_place);
-    const bool compose = m_session.isOpen() && m_place == Place::Compose;
-    QWidget* shown = compose ? static_cast<QWidget*>(m_compose) : m_plain;
-    QWidget* hidden = compose ? static_cast<QWidget*>(m_plain) : m_compose;
+    QWidget* shown = shownPlace();
     // A page that is not shown forces no size on the window.
-    hidden->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    shown->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    for (int i = 0; i < m_places->count(); ++i) {
+        QWidget* page = m_places->widget(i);
+        const auto policy = page == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        page->setSizePolicy(policy, policy);
+    }
     m_places->setCurrentWidget(shown);
-    if (!compose)
-        refreshPlaces();
+    refreshPlaces();
     refreshRail();
     refreshSill();
 }
@@ -110,13 +198,18 @@ bool MainWindow::openBook(const QString& path)
         m_sill->announce(sentenceFor(opened.error()));
         return false;
     }
+    m_notSaved.clear();
     setWindowTitle(QStringLiteral("%1 \u2013 Wainscot").arg(m_session.book().info.title));
     const bool hasWords =
         !m_session.book().quotes.isEmpty() || !m_session.book().pictures.isEmpty();
+    if (m_session.book().children.isEmpty())
+        m_gather->go(GatherPart::Class); // the first thing missing
     go(hasWords ? Place::Compose : Place::Gather);
     if (m_session.isReadOnly())
         m_sill->announce(tr("Open for looking only: somebody else writes in this book, or the "
                             "folder may not be written."));
+    if (const auto kept = RetentionJob{m_session.folder()}.run({}); kept && kept->isOver)
+        m_sill->announce(inWords(*kept));
     return true;
 }
 

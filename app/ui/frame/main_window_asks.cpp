@@ -9,41 +9,18 @@
 #include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QRegularExpression>
 #include <QStandardPaths>
 
 #include "app/jobs/book_jobs.h"
 #include "app/jobs/export_job.h"
+#include "app/jobs/gather_common.h"
+#include "app/jobs/gather_files.h"
+#include "app/jobs/group_edits.h"
 #include "app/jobs/sentences.h"
-#include "core/media/bake.h"
+#include "app/ui/hang/sheet_printer.h"
 
 namespace wainscot::ui {
-
-namespace {
-
-// Pictures for the printer: baked from the original at the size they are printed.
-class PrintedPictures final : public PictureProvider {
-public:
-    explicit PrintedPictures(Session& session)
-        : m_session(session)
-    {
-    }
-    [[nodiscard]] ProvidedPicture picture(const ClearedPicture& picture, SizePx wanted) override
-    {
-        const PictureRecipe recipe{m_session.originalPath(picture.sha256),
-            picture.format,
-            picture.orientation,
-            picture.size,
-            picture.visible,
-            picture.treatment};
-        const Result<QImage> baked = bakeImage(recipe, wanted);
-        return {baked.ok() ? *baked : QImage(), picture.visible};
-    }
-
-private:
-    Session& m_session;
-};
-
-} // namespace
 
 void MainWindow::askBegin()
 {
@@ -60,6 +37,19 @@ void MainWindow::askBegin()
         QFileDialog::DontConfirmOverwrite);
     if (!folder.isEmpty())
         beginBook(folder, title.trimmed());
+}
+
+void MainWindow::beginNamedBook()
+{
+    const QString title = m_className != nullptr ? m_className->text().simplified() : QString();
+    // A name that cannot be one of a folder needs a folder of another name.
+    static const QRegularExpression unfit(QStringLiteral("[/\\\\:*?\"<>|]|^\\.|\\.$"));
+    if (title.isEmpty() && m_className != nullptr)
+        m_className->setFocus(Qt::OtherFocusReason);
+    else if (title.contains(unfit))
+        m_sill->announce(tr("A folder cannot be called so. Begin it from the menu Book."));
+    else
+        beginBook(documents() + QLatin1Char('/') + title, title);
 }
 
 void MainWindow::beginBook(const QString& folder, const QString& title)
@@ -147,6 +137,115 @@ void MainWindow::askPhotos()
         gatherPhotos(folder, experience);
 }
 
+void MainWindow::askPicture()
+{
+    const QString file = QFileDialog::getOpenFileName(this,
+        tr("A photo or scan of the sheet"),
+        documents(),
+        tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)"));
+    if (!file.isEmpty())
+        attachPicture(file);
+}
+
+void MainWindow::attachPicture(const QString& file)
+{
+    CaptureDesk& desk = m_gather->words().desk();
+    if (desk.child() == nullptr || m_session.experience() == nullptr)
+        return;
+    GatherFilesJob job;
+    job.files = {file};
+    job.experience = m_session.experience()->id;
+    job.picturesFolder = m_session.picturesFolder();
+    job.kind = PictureKind::Work;
+    job.people = {true, {desk.child()->id}};
+    m_work.start<GatheredFiles>(
+        tr("Taking in the sheet"),
+        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
+        [this, child = desk.child()->id](Result<GatheredFiles> result) {
+            if (!result || result->pictures.empty()) {
+                m_sill->announce(
+                    !result ? sentenceFor(result.error()) : result->outcome.skipped.front().why);
+                return;
+            }
+            CaptureDesk& now = m_gather->words().desk();
+            const bool same = now.child() != nullptr && now.child()->id == child;
+            if (m_session.perform(std::move(result->outcome.edit)) && same)
+                now.attach(result->pictures.front());
+        });
+}
+
+QStringList MainWindow::askPicturePaths(const QString& title)
+{
+    return QFileDialog::getOpenFileNames(
+        this, title, documents(), tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)"));
+}
+
+void MainWindow::askPictureFiles()
+{
+    const QStringList files = askPicturePaths(tr("Add pictures"));
+    if (!files.isEmpty())
+        takePictures(files);
+}
+
+void MainWindow::takePictures(const QStringList& files)
+{
+    if (m_session.experience() == nullptr) {
+        m_sill->announce(tr("Begin something new first: pictures belong to what happened."));
+        return;
+    }
+    GatherFilesJob job;
+    job.files = files;
+    job.experience = m_session.experience()->id;
+    job.picturesFolder = m_session.picturesFolder();
+    m_work.start<GatherOutcome>(
+        tr("Gathering pictures"),
+        [job, book = m_session.book()](const JobRun& run) -> Result<GatherOutcome> {
+            auto gathered = job.run(book, run);
+            if (!gathered)
+                return gathered.error();
+            return std::move(gathered->outcome);
+        },
+        [this](Result<GatherOutcome> r) { takeGathered(std::move(r), tr("Pictures")); });
+}
+
+void MainWindow::askNewExperience()
+{
+    bool ok = false;
+    const QString title = QInputDialog::getText(this,
+        tr("Begin something new"),
+        tr("What happened? Give it a name."),
+        QLineEdit::Normal,
+        {},
+        &ok);
+    if (ok && !title.trimmed().isEmpty())
+        beginExperience(title.simplified());
+}
+
+void MainWindow::beginExperience(const QString& title)
+{
+    EditBuilder edit(m_session.book(), tr("Begin: %1").arg(title));
+    const GatheredExperience made = experienceFor(m_session.book(), edit, title, m_session.today());
+    if (!m_session.perform(edit.take()))
+        return;
+    m_session.chooseExperience(made.experience.id);
+    go(Place::Gather);
+}
+
+namespace {
+
+std::vector<QuoteId> newQuotesIn(const Edit& edit)
+{
+    std::vector<QuoteId> added;
+    for (const Change& change : edit.changes) {
+        const auto* quote = std::get_if<ValueChange<Quote>>(&change);
+        if (quote != nullptr && !quote->before)
+            added.push_back(quote->id);
+    }
+    return added;
+}
+
+} // namespace
+
 void MainWindow::takeGathered(Result<GatherOutcome> result, const QString& what)
 {
     if (!result) {
@@ -154,8 +253,12 @@ void MainWindow::takeGathered(Result<GatherOutcome> result, const QString& what)
         return;
     }
     result->edit.label = what;
+    result->edit.gesture = m_session.newGesture();
+    const int gesture = result->edit.gesture;
+    const std::vector<QuoteId> taken = newQuotesIn(result->edit);
     if (!m_session.perform(std::move(result->edit)))
         return;
+    m_session.perform(joinLikeOnesEdit(m_session.book(), taken, what, gesture));
     QString said = tr("%1: %2 new, %3 changed.").arg(what).arg(result->added).arg(result->updated);
     if (!result->skipped.empty()) {
         said += QLatin1Char(' ') + tr("Left out: %1. ").arg(result->skipped.size())
@@ -249,6 +352,8 @@ void MainWindow::chooseExperience()
             m_session.chooseExperience(chosen);
         });
     }
+    menu.addSeparator();
+    menu.addAction(tr("Begin something new..."), this, [this] { askNewExperience(); });
     Button* button = m_rail->experience();
     menu.exec(button->mapToGlobal(QPoint(0, button->height())));
 }

@@ -74,6 +74,12 @@ void MainWindow::showKeys()
     table.addHeading(tr("On a hung panel"));
     table.add(tr("One place up or down"), tr("Alt+Up, Alt+Down"));
     table.add(tr("Name it; once more; take down"), tr("F2; Ctrl+D; Del"));
+    table.addHeading(tr("In a meeting"));
+    table.add(tr("That child speaks"), tr("A letter"));
+    table.add(tr("We agree; we do not agree; a changed mind"), tr("F2; F5; F3"));
+    table.add(tr("For another day; back; next group"), tr("F4; F8; F9"));
+    table.addHeading(tr("In what you saw"));
+    table.add(tr("Keep the note and begin another"), tr("Ctrl+Enter"));
     for (const QAction* menu : m_menus->actions()) {
         table.addHeading(QString(menu->text()).remove(QLatin1Char('&')));
         table.addMenu(*menu->menu());

@@ -3,28 +3,18 @@
 
 #include <QDir>
 #include <QFileDialog>
-#include <QInputDialog>
 
 #include "app/jobs/export_job.h"
+#include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
-#include "app/ui/kit/settings.h"
-#include "core/base/paper_size.h"
-#include "layout/paper/sheets.h"
+#include "app/ui/hang/pictures_dialog.h"
+#include "core/model/kind_words.h"
 
 namespace wainscot::ui {
 
 namespace {
 
-const QString kPaperKey = QStringLiteral("sheets/paper");
 constexpr Mm kShopBleed(3); // common practice, no source
-
-QString usualPaper()
-{
-    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
-    return ProgramSettings()
-        .value(kPaperKey, letter ? QStringLiteral("Letter") : QStringLiteral("A4"))
-        .toString();
-}
 
 } // namespace
 
@@ -49,17 +39,21 @@ template <class Job> void MainWindow::startExport(const QString& doing, const Jo
     m_work.start<ExportOutcome>(
         doing,
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
-        [this](const Result<ExportOutcome>& result) {
+        [this, from = m_session.folder()](const Result<ExportOutcome>& result) {
             if (!result) {
                 m_sill->announce(sentenceFor(result.error()));
                 return;
             }
+            rememberMade(from, result->made);
             const QString where = QDir::toNativeSeparators(result->files.value(0));
             QString said = result->files.size() > 1
-                ? tr("%1 files are there, the first is %2.").arg(result->files.size()).arg(where)
-                : tr("It is at %1.").arg(where);
+                ? MainWindow::tr("%1 files are there, the first is %2.")
+                      .arg(result->files.size())
+                      .arg(where)
+                : MainWindow::tr("It is at %1.").arg(where);
             if (!result->leftOut.empty())
-                said += QLatin1Char(' ') + tr("Left out: %1").arg(result->leftOut.front().why);
+                said += QLatin1Char(' ')
+                    + MainWindow::tr("Left out: %1").arg(result->leftOut.front().why);
             m_sill->announce(said);
         });
 }
@@ -75,8 +69,11 @@ void MainWindow::askExport()
 
 void MainWindow::exportPdf(const QString& file)
 {
-    if (m_session.display() != nullptr)
-        startExport(tr("Making the PDF"), pdfJob(file));
+    if (m_session.display() == nullptr)
+        return;
+    ExportPdfJob job = pdfJob(file);
+    job.withData = m_hang->print().withData();
+    startExport(tr("Making the PDF"), job);
 }
 
 void MainWindow::askShopPdf()
@@ -97,71 +94,57 @@ void MainWindow::askSheets()
 {
     if (m_session.display() == nullptr)
         return;
-    const QStringList papers{QStringLiteral("A4"),
-        QStringLiteral("A3"),
-        QStringLiteral("Letter"),
-        QStringLiteral("Legal"),
-        QStringLiteral("Tabloid")};
-    bool chosen = false;
-    const QString paper = QInputDialog::getItem(this,
-        tr("On sheets"),
-        tr("The paper in the printer:"),
-        papers,
-        int(papers.indexOf(usualPaper())),
-        false,
-        &chosen);
-    if (!chosen)
-        return;
+    const QString paper = m_hang->print().paper();
     const QString file = askFile(
         tr("On sheets"), tr(" on %1").arg(paper) + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
     if (!file.isEmpty())
-        exportSheets(file, paper);
+        exportSheets(file, m_hang->print().wishes());
 }
 
 void MainWindow::exportSheets(const QString& file, const QString& paper)
 {
-    const auto size = paperSizeFromText(paper);
-    if (m_session.display() == nullptr || !size)
-        return;
-    ProgramSettings().setValue(kPaperKey, paper);
-    ExportPdfJob job = pdfJob(file);
-    job.sheets = SheetWishes{*size};
-    startExport(tr("Cutting the panels into sheets"), job);
-    refreshPlaces();
+    m_hang->print().setPaper(paper);
+    exportSheets(file, m_hang->print().wishes());
 }
 
-QString MainWindow::sheetsInWords() const
+void MainWindow::exportSheets(const QString& file, const SheetWishes& wishes)
 {
-    const auto paper = paperSizeFromText(usualPaper());
-    const Display* display = m_session.display();
-    if (display == nullptr || !paper)
-        return {};
-    SheetOptions options;
-    options.paper = *paper;
-    const auto plan = planSheets(display->panelSize, options);
-    if (!plan)
-        return {};
-    const int panels = int(panelsOf(m_session.book(), display->id).size());
-    return tr("%1: %2 rows of %3 for each panel, %4 sheets in all, and one that shows how they go "
-              "together.")
-        .arg(usualPaper())
-        .arg(plan->rows)
-        .arg(plan->columns)
-        .arg(plan->count() * panels);
+    if (m_session.display() == nullptr)
+        return;
+    ExportPdfJob job = pdfJob(file);
+    job.sheets = wishes;
+    startExport(tr("Cutting the panels into sheets"), job);
 }
 
 void MainWindow::askPictures()
 {
     if (m_session.display() == nullptr)
         return;
-    const QString file = askFile(tr("As pictures"), QStringLiteral(".png"), tr("Pictures (*.png)"));
-    if (file.isEmpty())
+    const PieceId piece = m_compose->canvas().inHand();
+    const Piece* own = m_session.book().pieces.find(piece);
+    PicturesDialog dialog(own != nullptr ? piece : PieceId(),
+        own != nullptr ? tr("Only the piece in the hand: %1").arg(inSentence(own->kind))
+                       : QString(),
+        this);
+    if (dialog.exec() != QDialog::Accepted)
         return;
-    ExportPngJob job;
+    ExportPictureJob job = dialog.job();
+    const bool jpeg = job.form == PictureForm::Jpeg;
+    job.file = askFile(tr("As pictures"),
+        jpeg ? QStringLiteral(".jpg") : QStringLiteral(".png"),
+        jpeg ? tr("Pictures (*.jpg)") : tr("Pictures (*.png)"));
+    if (!job.file.isEmpty())
+        exportPictures(job);
+}
+
+void MainWindow::exportPictures(ExportPictureJob job)
+{
+    if (m_session.display() == nullptr)
+        return;
     job.display = m_session.display()->name;
-    job.file = file;
     job.picturesFolder = m_session.picturesFolder();
-    startExport(tr("Making pictures of the panels"), job);
+    startExport(
+        job.piece.isValid() ? tr("Making the picture") : tr("Making pictures of the panels"), job);
 }
 
 } // namespace wainscot::ui

@@ -6,33 +6,18 @@
 #include <algorithm>
 #include <set>
 
+#include "app/jobs/group_edits.h"
+#include "app/jobs/meeting_edits.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
+#include "core/voice/answers.h"
 
 namespace wainscot::ui {
 
 namespace {
 
 using Nail = PlaceNail::Nail;
-
-struct Answers {
-    int given = 0;
-    int asked = 0;
-};
-
-// Children times prompts, and how many of them have an answer.
-Answers answersOf(const Book& book, const Experience& experience)
-{
-    const PromptSet* set = book.promptSets.find(experience.promptSet);
-    const int prompts = set != nullptr ? int(set->prompts.size()) : 3;
-    std::set<std::pair<ChildId, QString>> given;
-    for (const Quote* quote : quotesOf(book, experience.id)) {
-        if (!quote->prompt.isEmpty())
-            given.insert({quote->child, quote->prompt});
-    }
-    return {int(given.size()), int(book.children.size()) * prompts};
-}
 
 // Whose words or work stand on the display.
 std::set<ChildId> childrenOn(const Book& book, DisplayId display)
@@ -63,13 +48,20 @@ int stops(const std::vector<Finding>& findings)
     }));
 }
 
+int meetingsHeld(const Book& book, ExperienceId experience)
+{
+    return int(meetingsOf(book, experience).size())
+        - (plannedMeeting(book, experience) != nullptr ? 1 : 0);
+}
+
 } // namespace
 
 void MainWindow::refreshRail()
 {
     const Book& book = m_session.book();
     const Experience* experience = m_session.experience();
-    const Answers answers = experience != nullptr ? answersOf(book, *experience) : Answers{};
+    const AnswersOfClass answers =
+        experience != nullptr ? answersIn(book, *experience) : AnswersOfClass();
     const int panels =
         m_session.display() != nullptr ? int(panelsOf(book, m_session.display()->id).size()) : 0;
     const int look = findingsToLookAt(m_compose->desk().findings());
@@ -78,12 +70,21 @@ void MainWindow::refreshRail()
         book.info.title + QStringLiteral(", ")
             + counted(int(book.children.size()), tr("1 child"), tr("%1 children")));
     m_rail->setLine(Place::Gather,
-        answers.given > 0 ? tr("%1 of %2 answers").arg(answers.given).arg(answers.asked)
-                          : tr("nothing yet"),
-        answers.given == 0                   ? Nail::Untouched
-            : answers.given >= answers.asked ? Nail::NothingMissing
-                                             : Nail::InWork);
-    m_rail->setLine(Place::Listen, tr("not in this version"), Nail::Untouched);
+        answers.answered() > 0 ? tr("%1 of %2 answers").arg(answers.answered()).arg(answers.asked())
+                               : tr("nothing yet"),
+        answers.answered() == 0                                  ? Nail::Untouched
+            : answers.complete() == int(answers.children.size()) ? Nail::NothingMissing
+                                                                 : Nail::InWork);
+    const int groups = experience != nullptr ? int(groupsOf(book, experience->id).size()) : 0;
+    const int meetings = experience != nullptr ? meetingsHeld(book, experience->id) : 0;
+    QStringList listened;
+    if (groups > 0)
+        listened << counted(groups, tr("1 group"), tr("%1 groups"));
+    if (meetings > 0)
+        listened << counted(meetings, tr("1 meeting"), tr("%1 meetings"));
+    m_rail->setLine(Place::Listen,
+        listened.isEmpty() ? tr("nothing yet") : listened.join(QStringLiteral(", ")),
+        listened.isEmpty() ? Nail::Untouched : Nail::InWork);
     QString line =
         panels == 0 ? tr("nothing yet") : counted(panels, tr("1 panel"), tr("%1 panels"));
     if (look > 0)
@@ -91,10 +92,22 @@ void MainWindow::refreshRail()
     m_rail->setLine(Place::Compose,
         line,
         panels == 0 ? Nail::Untouched : (look > 0 ? Nail::InWork : Nail::NothingMissing));
+    int hanging = 0;
+    for (const auto& [id, wall] : book.walls.rows()) {
+        hanging += int(std::count_if(wall.panels.begin(), wall.panels.end(), [&](const auto& one) {
+            const Panel* panel = book.panels.find(one.panel);
+            return panel != nullptr && m_session.display() != nullptr
+                && panel->display == m_session.display()->id;
+        }));
+    }
     m_rail->setLine(Place::Hang,
-        panels > 0 ? tr("can be printed") : tr("nothing to hang"),
-        panels > 0 ? Nail::InWork : Nail::Untouched);
-    m_rail->setLine(Place::Keep, tr("carry, erase"), Nail::Untouched);
+        panels == 0       ? tr("nothing to hang")
+            : hanging > 0 ? tr("%1 on a wall").arg(counted(hanging, tr("1 panel"), tr("%1 panels")))
+                          : tr("not on a wall yet"),
+        panels == 0             ? Nail::Untouched
+            : hanging >= panels ? Nail::NothingMissing
+                                : Nail::InWork);
+    m_rail->setLine(Place::Keep, tr("the term, carry, erase"), Nail::Untouched);
     m_kept->setText(m_session.isOpen() ? tr("Kept %1").arg(
                         QLocale().toString(m_session.keptAt().time(), QStringLiteral("HH:mm")))
                                        : QString());
@@ -117,31 +130,44 @@ void MainWindow::refreshSill()
         m_nextStep = std::move(does);
         m_sill->setNext(text);
     };
-    const Book& book = m_session.book();
     if (!m_session.isOpen()) {
         m_sill->say(tr("No book is open."), tr("A book is a folder. Everything stays in it."));
-        next(tr("Begin a book"), [this] { askBegin(); });
+        next(tr("Begin a book"), [this] { beginNamedBook(); });
         return;
     }
     if (m_place == Place::Compose) {
         sayCompose();
         return;
     }
-    m_sill->say(tr("%1: %2 and %3.")
-                    .arg(counted(int(book.children.size()), tr("1 child"), tr("%1 children")),
-                        counted(int(book.quotes.size()), tr("1 answer"), tr("%1 answers")),
-                        counted(int(book.pictures.size()), tr("1 picture"), tr("%1 pictures"))),
-        tr("Not said counts as no. Nothing is shown that is not allowed."));
-    if (book.children.isEmpty())
-        next(tr("Gather a class list"), [this] { askChildren(); });
-    else if (book.quotes.isEmpty())
-        next(tr("Gather words"), [this] { askWords(); });
-    else if (book.pictures.isEmpty())
-        next(tr("Gather pictures"), [this] { askPhotos(); });
-    else if (m_place == Place::Hang && m_session.panel() != nullptr)
-        next(tr("Make the PDF"), [this] { askExport(); });
-    else
-        next(tr("Go to Compose"), [this] { go(Place::Compose); });
+    if (m_place == Place::Gather) {
+        sayGather();
+        return;
+    }
+    if (m_place == Place::Listen) {
+        sayListen();
+        return;
+    }
+    if (m_place == Place::Hang) {
+        sayHang();
+        return;
+    }
+    sayKeep();
+}
+
+void MainWindow::sayGather()
+{
+    const TaskPage::Saying saying = m_gather->task().saying();
+    m_sill->say(saying.done, saying.missing);
+    m_nextStep = saying.takeNext;
+    m_sill->setNext(saying.next);
+}
+
+void MainWindow::sayListen()
+{
+    const TaskPage::Saying saying = m_listen->saying();
+    m_sill->say(saying.done, saying.missing);
+    m_nextStep = saying.takeNext;
+    m_sill->setNext(saying.next);
 }
 
 void MainWindow::sayCompose()

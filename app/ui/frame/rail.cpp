@@ -17,22 +17,25 @@ int railHeight()
         + QFontMetrics(interfaceFont(0.85)).height() + air(3);
 }
 
+struct PlaceWords {
+    Q_DECLARE_TR_FUNCTIONS(Place)
+};
+
 } // namespace
 
 QString nameOf(Place place)
 {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("Place", text); };
     switch (place) {
     case Place::Gather:
-        return tr("Gather");
+        return PlaceWords::tr("Gather");
     case Place::Listen:
-        return tr("Listen");
+        return PlaceWords::tr("Listen");
     case Place::Compose:
-        return tr("Compose");
+        return PlaceWords::tr("Compose");
     case Place::Hang:
-        return tr("Hang");
+        return PlaceWords::tr("Hang");
     case Place::Keep:
-        return tr("Keep");
+        return PlaceWords::tr("Keep");
     }
     return {};
 }

@@ -20,6 +20,7 @@ public:
     void setUndo(const QString& what); // empty: nothing to undo
     void setNext(const QString& step); // empty: no next step
     [[nodiscard]] QString nextStep() const;
+    [[nodiscard]] QString said() const { return m_missing->text(); } // what was announced last
     [[nodiscard]] Button* next() const { return m_next; }
     [[nodiscard]] Button* undoButton() const { return m_undo; }
 

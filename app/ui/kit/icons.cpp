@@ -142,6 +142,9 @@ void drawDirection(Pencil& pen, Icon icon)
     case Icon::Down:
         pen.line({{5, 8}, {10, 13}, {15, 8}});
         break;
+    case Icon::Up:
+        pen.line({{5, 13}, {10, 8}, {15, 13}});
+        break;
     case Icon::Plus:
         pen.line({{10, 4}, {10, 16}});
         pen.line({{4, 10}, {16, 10}});
@@ -313,6 +316,107 @@ void drawThought(Pencil& pen, Icon icon) // arranging, looking, mending
     }
 }
 
+void drawVoice(Pencil& pen, Icon icon) // how a child tells
+{
+    switch (icon) {
+    case Icon::Said:
+        pen.arc(QRectF(3, 6, 6, 8), -55, 110);
+        pen.arc(QRectF(4, 3.5, 10, 13), -50, 100);
+        pen.arc(QRectF(5, 1, 13, 18), -45, 90);
+        pen.nail(3.5, 10);
+        break;
+    case Icon::Wrote:
+        pen.line({{15, 3.5}, {6, 14}});
+        pen.line({{4, 17}, {14, 17}});
+        pen.nail(5, 15);
+        break;
+    case Icon::Drew:
+        pen.curve({3, 13}, {{{{5, 4}, {9, 4}, {9, 10}}}, {{{9, 16}, {13, 16}, {16, 7}}}});
+        pen.nail(16, 6);
+        break;
+    case Icon::Signed:
+        pen.line({{7, 10}, {7, 4.5}});
+        pen.line({{10, 9.5}, {10, 3}});
+        pen.line({{13, 10}, {13, 4.5}});
+        pen.curve(
+            {3.5, 10}, {{{{5, 12}, {5.5, 17.5}, {10, 17.5}}}, {{{14, 17.5}, {16, 15}, {16, 8}}}});
+        pen.nail(10, 13.5, 3.4);
+        break;
+    case Icon::Pointed:
+        pen.line({{3, 8}, {12, 8}});
+        pen.line({{3, 12}, {8, 12}});
+        pen.line({{3, 16}, {7, 16}});
+        pen.nail(16, 8);
+        break;
+    case Icon::Passes:
+        pen.line({{3, 10}, {7, 10}});
+        pen.line({{10, 10}, {12, 10}});
+        pen.nail(16, 10);
+        break;
+    default:
+        break;
+    }
+}
+
+void drawListening(Pencil& pen, Icon icon) // groups and meetings
+{
+    switch (icon) {
+    case Icon::Minus:
+        pen.line({{4, 10}, {16, 10}});
+        break;
+    case Icon::Split:
+        pen.line({{3, 4}, {8, 4}, {8, 8.5}});
+        pen.line({{3, 16}, {8, 16}, {8, 11.5}});
+        pen.line({{17, 4}, {12, 4}, {12, 8.5}});
+        pen.line({{17, 16}, {12, 16}, {12, 11.5}});
+        pen.nail(10, 10, 3.2);
+        break;
+    case Icon::Kept:
+        pen.arc(QRectF(6, 2.5, 8, 11), 0, 180);
+        pen.line({{10, 8.5}, {4, 8.5}, {4, 17}, {16, 17}, {16, 8.5}, {13, 8.5}});
+        pen.nail(10, 12.8);
+        break;
+    case Icon::Open:
+        pen.arc(QRectF(6, 2.5, 8, 11), 50, 130);
+        pen.line({{10, 8.5}, {4, 8.5}, {4, 17}, {16, 17}, {16, 8.5}, {13, 8.5}});
+        pen.nail(10, 12.8, 3);
+        break;
+    case Icon::Agree:
+        pen.line({{4, 4}, {4, 16}, {16, 16}});
+        pen.line({{8, 5}, {16, 5}});
+        pen.line({{8, 8.7}, {16, 8.7}});
+        pen.line({{8, 12.4}, {13, 12.4}});
+        pen.nail(4, 16);
+        break;
+    case Icon::Disagree:
+        pen.line({{4, 4}, {4, 16}, {16, 16}});
+        pen.line({{8, 5}, {16, 5}});
+        pen.line({{8, 12.4}, {13, 12.4}});
+        pen.line({{8, 10.5}, {16, 7}});
+        pen.nail(4, 16);
+        break;
+    case Icon::ChangedMind:
+        pen.line({{3, 7}, {16, 7}, {13, 4}});
+        pen.line({{17, 13}, {4, 13}, {7, 16}});
+        pen.nail(3.4, 7);
+        break;
+    case Icon::AnotherDay:
+        pen.line({{9, 4}, {4, 4}, {4, 16}, {9, 16}});
+        pen.line({{8, 10}, {17, 10}, {13.5, 6.5}});
+        pen.line({{17, 10}, {13.5, 13.5}});
+        pen.nail(8, 10);
+        break;
+    case Icon::Lamp:
+        pen.arc(QRectF(5, 5, 10, 10), 90, 180);
+        pen.line({{10, 1.5}, {10, 5}, {10, 15}, {10, 18.5}});
+        pen.line({{1.5, 10}, {3.5, 10}});
+        pen.nail(13, 10);
+        break;
+    default:
+        break;
+    }
+}
+
 bool mirrors(Icon icon)
 {
     return QGuiApplication::isRightToLeft()
@@ -340,6 +444,8 @@ void drawIcon(
         drawDirection(pen, icon);
         drawHandling(pen, icon);
         drawThought(pen, icon);
+        drawVoice(pen, icon);
+        drawListening(pen, icon);
     }
     painter.restore();
 }

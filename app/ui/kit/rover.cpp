@@ -1,5 +1,7 @@
 #include "app/ui/kit/rover.h"
 
+#include <algorithm>
+
 #include <QGuiApplication>
 #include <QKeyEvent>
 
@@ -90,6 +92,40 @@ bool Rover::eventFilter(QObject* watched, QEvent* event)
     if ((key->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier)
         return false;
     return moveFrom(index, key->key());
+}
+
+LastStop::LastStop(const QVector<QWidget*>& members)
+{
+    for (const QWidget* member : members) {
+        if (member->hasFocus())
+            m_at = int(m_names.size());
+        m_names << member->accessibleName();
+    }
+}
+
+QWidget* LastStop::among(const QVector<QWidget*>& members) const
+{
+    const auto called = [&members](const QString& name) -> QWidget* {
+        const auto at = std::find_if(members.begin(), members.end(), [&name](const QWidget* one) {
+            return one->accessibleName() == name;
+        });
+        return at != members.end() ? *at : nullptr;
+    };
+    if (!isKnown())
+        return nullptr;
+    if (QWidget* same = called(m_names[m_at]))
+        return same;
+    if (members.size() == m_names.size())
+        return members[m_at]; // it has another name now
+    for (int at = m_at + 1; at < m_names.size(); ++at) {
+        if (QWidget* stop = called(m_names[at]))
+            return stop;
+    }
+    for (int at = m_at - 1; at >= 0; --at) {
+        if (QWidget* stop = called(m_names[at]))
+            return stop;
+    }
+    return nullptr;
 }
 
 } // namespace wainscot::ui

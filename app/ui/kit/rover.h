@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QPointer>
+#include <QStringList>
 #include <QVector>
 #include <QWidget>
 
@@ -24,6 +25,20 @@ private:
     void putStopOn(QWidget* stop);
     bool moveFrom(int index, int key);
     QVector<QPointer<QWidget>> m_members;
+};
+
+// A page that is built anew forgets where the keyboard was: the stop of the same accessible name or
+// place, else the next one that is still there, else the one before it; null = none.
+class LastStop {
+public:
+    // Of the members that are there now; nothing is remembered when none of them has the focus.
+    explicit LastStop(const QVector<QWidget*>& members);
+    [[nodiscard]] bool isKnown() const { return m_at >= 0; }
+    [[nodiscard]] QWidget* among(const QVector<QWidget*>& members) const;
+
+private:
+    QStringList m_names;
+    int m_at = -1;
 };
 
 } // namespace wainscot::ui

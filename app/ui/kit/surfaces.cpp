@@ -1,5 +1,6 @@
 #include "app/ui/kit/surfaces.h"
 
+#include <QCoreApplication>
 #include <QGuiApplication>
 #include <QPaintEvent>
 #include <QPainter>
@@ -153,9 +154,23 @@ QString counted(int number, const QString& one, const QString& many)
     return number == 1 ? one : many.arg(number);
 }
 
+namespace {
+
+// What is put in while it is hidden asks for its room when it is shown.
+class ScrolledArea : public QScrollArea {
+protected:
+    void showEvent(QShowEvent* event) override
+    {
+        QScrollArea::showEvent(event);
+        QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
+    }
+};
+
+} // namespace
+
 QScrollArea* scrolled(QWidget* content)
 {
-    auto* area = new QScrollArea;
+    auto* area = new ScrolledArea;
     area->setFocusPolicy(Qt::NoFocus);
     area->setWidget(content);
     area->setWidgetResizable(true);

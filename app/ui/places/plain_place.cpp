@@ -25,6 +25,7 @@ void PlainPlace::begin(const QString& heading, const QString& sentence)
     }
     m_rover->setMembers({});
     m_stops.clear();
+    m_field.clear();
     m_content = new QWidget;
     auto* row = new QHBoxLayout(m_content);
     row->setContentsMargins(air(9), air(7), air(9), air(7));
@@ -55,6 +56,13 @@ void PlainPlace::add(const Block& block)
     words->addWidget(new Label(block.heading, 1.08, QFont::DemiBold));
     for (const QString& line : block.lines)
         words->addWidget(new Label(line, 0.95, QFont::Normal, true));
+    if (block.field != nullptr) {
+        words->addSpacing(air(1));
+        block.field->setFixedWidth(scaled(320));
+        words->addWidget(block.field, 0, Qt::AlignLeading);
+        connect(block.field, &QLineEdit::returnPressed, this, block.does);
+        m_field = block.field;
+    }
     row->addLayout(words, 1);
     if (!block.action.isEmpty()) {
         auto* button = new Button(Button::Form::Plain, block.action, block.icon);
@@ -64,6 +72,11 @@ void PlainPlace::add(const Block& block)
         m_stops << button;
     }
     m_column->addWidget(card);
+}
+
+QWidget* PlainPlace::firstStop() const
+{
+    return m_field != nullptr ? m_field.data() : m_rover->stop();
 }
 
 void PlainPlace::end()

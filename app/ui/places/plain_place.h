@@ -1,6 +1,8 @@
 // A place in a few plain blocks: what is there, and what can be done about it now.
 #pragma once
 
+#include <QLineEdit>
+#include <QPointer>
 #include <QVBoxLayout>
 #include <QWidget>
 
@@ -24,10 +26,11 @@ public:
         QString action;
         Icon icon = Icon::None;
         std::function<void()> does;
+        QLineEdit* field = nullptr; // to write on first; Enter in it acts; belongs to the place
     };
     void add(const Block& block);
     void end();
-    [[nodiscard]] QWidget* firstStop() const { return m_rover->stop(); }
+    [[nodiscard]] QWidget* firstStop() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -38,6 +41,7 @@ private:
     QScrollArea* m_area = nullptr;
     Rover* m_rover;
     QVector<QWidget*> m_stops;
+    QPointer<QWidget> m_field;
 };
 
 } // namespace wainscot::ui

@@ -4,14 +4,15 @@
 
 #include <algorithm>
 
+#include "core/model/verbatim.h"
+
 namespace wainscot::ui {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Piece", text);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Piece)
+};
 
 } // namespace
 
@@ -53,7 +54,7 @@ namespace {
 
 QString labelFor(bool colours, const QString& name)
 {
-    return (colours ? tr("Colours: %1") : tr("Letters: %1")).arg(name);
+    return (colours ? Words::tr("Colours: %1") : Words::tr("Letters: %1")).arg(name);
 }
 
 Edit lookOfDisplay(const Book& book, DisplayId id, QString Display::*what, const QString& name)
@@ -123,27 +124,27 @@ QString wordFor(PieceKind kind)
 {
     switch (kind) {
     case PieceKind::Title:
-        return tr("Title");
+        return Words::tr("Title");
     case PieceKind::Question:
-        return tr("Question");
+        return Words::tr("Question");
     case PieceKind::Context:
-        return tr("How it came about");
+        return Words::tr("How it came about");
     case PieceKind::Label:
-        return tr("Label");
+        return Words::tr("Label");
     case PieceKind::Photo:
-        return tr("Photo");
+        return Words::tr("Photo");
     case PieceKind::Work:
-        return tr("Work");
+        return Words::tr("Work");
     case PieceKind::Quote:
-        return tr("Words");
+        return Words::tr("Words");
     case PieceKind::Interpretation:
-        return tr("What we make of it");
+        return Words::tr("What we make of it");
     case PieceKind::NextStep:
-        return tr("What comes next");
+        return Words::tr("What comes next");
     case PieceKind::Invitation:
-        return tr("Invitation");
+        return Words::tr("Invitation");
     case PieceKind::Credits:
-        return tr("Credits");
+        return Words::tr("Credits");
     }
     return {};
 }
@@ -167,9 +168,47 @@ QString nameFor(const Book& book, const Piece& piece)
     return joined(wordFor(piece.kind), text.simplified());
 }
 
-bool isWritable(PieceKind kind)
+std::set<QString> wordsOfNames(const Book& book)
 {
-    return kind != PieceKind::Quote;
+    std::set<QString> words;
+    for (const auto& [id, child] : book.children.rows()) {
+        const QString all = child.name + QLatin1Char(' ') + displayName(child);
+        for (const QString& word : all.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+            words.insert(word.toCaseFolded());
+    }
+    return words;
+}
+
+QString writtenText(const Book& book, const Piece& piece)
+{
+    if (piece.kind != PieceKind::Quote)
+        return piece.text;
+    const Quote* quote = book.quotes.find(piece.quote);
+    return quote == nullptr || !piece.shownWords.isEmpty() ? piece.shownWords : quote->words;
+}
+
+bool isWritable(const Book& book, const Piece& piece)
+{
+    if (piece.kind != PieceKind::Quote)
+        return true;
+    const Quote* quote = book.quotes.find(piece.quote);
+    return quote != nullptr
+        && (piece.language.isEmpty() || sameLanguage(piece.language, quote->language));
+}
+
+Piece asWritten(const Book& book, const Piece& piece, const QString& typed)
+{
+    Piece written = piece;
+    if (piece.kind != PieceKind::Quote) {
+        written.text = typed;
+        return written;
+    }
+    const Quote* quote = book.quotes.find(piece.quote);
+    if (quote == nullptr)
+        return written;
+    const QString traced = withTraces(typed, quote->words);
+    written.shownWords = traced.simplified() == quote->words.simplified() ? QString() : traced;
+    return written;
 }
 
 QString beginningOf(const QString& text, int letters)

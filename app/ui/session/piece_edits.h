@@ -1,6 +1,8 @@
 // The edits of Compose, made from the book without touching it. Labels are what undo would undo.
 #pragma once
 
+#include <set>
+
 #include "core/edit/edit.h"
 #include "core/model/book.h"
 
@@ -32,7 +34,14 @@ namespace wainscot::ui {
 [[nodiscard]] QString nameFor(const Book& book, const Piece& piece);
 // Whole words of a longer text, at most `letters` of it, with an ellipsis for the rest.
 [[nodiscard]] QString beginningOf(const QString& text, int letters);
-// Adult's text may be written on the panel; a child's words may not.
-[[nodiscard]] bool isWritable(PieceKind kind);
+// Every word of the children's names, folded: right in any text.
+[[nodiscard]] std::set<QString> wordsOfNames(const Book& book);
+// What one writes in a piece: an adult's text, a caption, or what is shown of a child's words.
+[[nodiscard]] QString writtenText(const Book& book, const Piece& piece);
+// A translation is not the child's words: it is changed where it was written.
+[[nodiscard]] bool isWritable(const Book& book, const Piece& piece);
+// The piece with what somebody typed into it. Of a child's words it keeps the child's own in their
+// order, with an ellipsis for what is left out and brackets around what an adult put in.
+[[nodiscard]] Piece asWritten(const Book& book, const Piece& piece, const QString& typed);
 
 } // namespace wainscot::ui

@@ -74,6 +74,16 @@ QString Session::originalPath(const QString& sha256) const
     return m_open != nullptr ? m_open->store->originalPath(sha256) : QString();
 }
 
+bool Session::keepOriginal(const QString& file)
+{
+    if (m_open == nullptr)
+        return false;
+    const auto kept = m_open->store->keepOriginal(file);
+    if (!kept)
+        Q_EMIT refused(sentenceFor(kept.error()));
+    return kept.ok();
+}
+
 QString Session::proxiesFolder() const
 {
     return proxiesFolderOf(folder());

@@ -27,6 +27,7 @@ public:
     [[nodiscard]] QString folder() const;
     [[nodiscard]] QString picturesFolder() const;
     [[nodiscard]] QString originalPath(const QString& sha256) const;
+    bool keepOriginal(const QString& file); // false: `refused` says why
     [[nodiscard]] QString proxiesFolder() const;
 
     // Where one is. Choosing an experience chooses its first display and that one's first panel.

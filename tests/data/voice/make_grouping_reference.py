@@ -1,9 +1,14 @@
-"""Makes grouping_reference.txt with scikit-learn and scipy (Debian: python3-sklearn, python3-scipy).
+"""Makes grouping_reference.txt with scikit-learn, scipy and jellyfish (Debian: python3-sklearn,
+python3-scipy, python3-jellyfish).
 
 Run by hand: python3 tests/data/voice/make_grouping_reference.py > tests/data/voice/grouping_reference.txt
 The answers are invented. The tests read the text file and need no Python package.
 """
 
+import pathlib
+import re
+
+import jellyfish
 from scipy.cluster.hierarchy import linkage
 from scipy.spatial.distance import squareform
 from sklearn.feature_extraction.text import TfidfVectorizer
@@ -30,6 +35,16 @@ i dont know i was at the dentist
 why is there a ring of mud where it was
 élan über straße
 o""".splitlines()
+EVERYDAY = set(
+    (pathlib.Path(__file__).parents[3] / "core/voice/words/everyday_en.txt").read_text().split()
+)
+
+
+def sounds(answer: str) -> list[str]:
+    words = re.findall(r"[^\W\d_]+", answer.lower())
+    return [key for key in (jellyfish.metaphone(w) for w in words if w not in EVERYDAY) if key]
+
+
 
 
 def main() -> None:
@@ -45,6 +60,9 @@ def main() -> None:
         print("likeness", *(f"{value:.15g}" for value in row))
     for height in heights:
         print("height", f"{height:.15g}")
+    keys = TfidfVectorizer(analyzer=sounds, sublinear_tf=True).fit_transform(ANSWERS)
+    for row in (keys @ keys.T).toarray():
+        print("sound", *(f"{value:.15g}" for value in row))
 
 
 main()

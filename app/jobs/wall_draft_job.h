@@ -1,0 +1,28 @@
+// From groups the class has talked about to a display: a draft for the teacher to edit.
+#pragma once
+
+#include "app/jobs/arrange_job.h"
+
+#include <variant>
+#include <vector>
+
+namespace wainscot {
+
+// Only the words of the chosen groups and what was answered to them are there to be selected from.
+// Where the adults' interpretation is not written yet, their answers on looking back stand for it.
+// One group talked about in two meetings or more becomes the thread of an idea. NotFound for an
+// unknown experience, WrongUse without a group.
+struct WallDraftJob {
+    ExperienceId experience;
+    std::vector<GroupId> groups;
+    QString display; // its name
+    Audience audience = Audience::Building;
+    SizeMm panelSize{Mm(841), Mm(594)};
+    Result<std::variant<ArrangeOutcome, ArrangeFailure>> run(
+        const Book& book, const JobRun& run) const;
+};
+
+// What the adults wrote on looking back, in the order of their questions, as paragraphs.
+[[nodiscard]] QString interpretationFrom(const Book& book, ExperienceId experience);
+
+} // namespace wainscot

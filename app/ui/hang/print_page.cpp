@@ -1,0 +1,283 @@
+#include "app/ui/hang/print_page.h"
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QMenu>
+#include <QPaintEvent>
+#include <QPainter>
+
+#include <algorithm>
+#include <span>
+
+#include "app/ui/kit/tokens.h"
+#include "app/ui/session/sheet_settings.h"
+#include "layout/wall/cover.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+// Pictures and grounds in square millimetres; a picture on its mat counts once.
+double colouredMm2(const DisplayList& list)
+{
+    std::vector<RectMm> places;
+    for (const Mark& mark : list.marks) {
+        if (const auto* picture = std::get_if<PlacedPicture>(&mark.shape))
+            places.push_back(picture->place);
+        else if (const auto* fill = std::get_if<Fill>(&mark.shape);
+                 fill && fill->colour != 0xffffffff)
+            places.push_back(fill->rect);
+    }
+    return wall::coveredAreaMm2({list.size, places});
+}
+
+} // namespace
+
+PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_picture(new SheetsPicture(session, pictures))
+    , m_count(new Label({}, 1.5, QFont::DemiBold))
+    , m_detail(new Label({}, 1.0))
+    , m_paper(new Button(Button::Form::Plain, tr("Paper"), Icon::Sheet))
+    , m_overlap(new Button(Button::Form::Plain, tr("Overlap")))
+    , m_margin(new Button(Button::Form::Plain, tr("Margin")))
+    , m_ruler(new QLineEdit)
+    , m_withData(new QCheckBox(tr("With what the panels say, as data")))
+{
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(air(9), air(7), air(9), air(5));
+    row->setSpacing(air(9));
+    row->addWidget(m_picture, 5);
+    auto* side = new QWidget;
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(air(2));
+    column->addWidget(m_count);
+    column->addWidget(m_detail);
+    auto* settings = new QHBoxLayout;
+    settings->setSpacing(air(1.5));
+    for (Button* button : {m_paper, m_overlap, m_margin}) {
+        button->setOpensList(true);
+        settings->addWidget(button);
+    }
+    settings->addStretch();
+    column->addLayout(settings);
+    auto* ruler = new QHBoxLayout;
+    ruler->setSpacing(air(2));
+    ruler->addWidget(new Label(tr("The 100 mm ruler on the first sheet measures")));
+    m_ruler->setMaximumWidth(scaled(72));
+    m_ruler->setAlignment(Qt::AlignRight);
+    m_ruler->setAccessibleName(tr("What the 100 mm ruler measures, in millimetres"));
+    ruler->addWidget(m_ruler);
+    ruler->addWidget(new Label(tr("mm")));
+    ruler->addStretch();
+    column->addLayout(ruler);
+    makeWays(column);
+    column->addStretch();
+    row->addWidget(scrolled(side), 6);
+    m_withData->setToolTip(tr("For a program that reads it in other years"));
+    connect(m_paper, &Button::clicked, this, [this] {
+        choose(m_paper,
+            SheetSetting::Paper,
+            {QStringLiteral("A4"),
+                QStringLiteral("A3"),
+                QStringLiteral("Letter"),
+                QStringLiteral("Legal"),
+                QStringLiteral("Tabloid")});
+    });
+    connect(m_overlap, &Button::clicked, this, [this] {
+        choose(m_overlap, SheetSetting::Overlap, {u"5"_qs, u"10"_qs, u"15"_qs, u"20"_qs});
+    });
+    connect(m_margin, &Button::clicked, this, [this] {
+        choose(m_margin,
+            SheetSetting::Margin,
+            {u"4"_qs, u"5"_qs, u"7"_qs, u"10"_qs, u"13"_qs, u"18"_qs});
+    });
+    connect(m_ruler, &QLineEdit::editingFinished, this, [this] {
+        bool isNumber = false;
+        const double typed = QLocale().toDouble(m_ruler->text(), &isNumber);
+        setRuler(Mm(isNumber ? typed : 100));
+    });
+    say();
+}
+
+void PrintPage::makeWays(QVBoxLayout* column)
+{
+    const auto way = [&](const QString& heading,
+                         const QString& line,
+                         const QString& action,
+                         Icon icon,
+                         void (PrintPage::*asked)(),
+                         QWidget* wish = nullptr) {
+        auto* card = new Card;
+        card->setAccessibleName(heading);
+        auto* row = new QHBoxLayout(card);
+        row->setContentsMargins(air(3.5), air(2), air(3.5), air(2));
+        auto* words = new QVBoxLayout;
+        words->setSpacing(0);
+        words->addWidget(new Label(heading, 1.0, QFont::DemiBold));
+        words->addWidget(new Label(line, 0.88, QFont::Normal, true));
+        if (wish != nullptr)
+            words->addWidget(wish);
+        row->addLayout(words, 1);
+        auto* button = new Button(Button::Form::Plain, action, icon);
+        button->setAccessibleName(QStringLiteral("%1: %2").arg(action, heading));
+        connect(button, &Button::clicked, this, asked);
+        row->addWidget(button);
+        column->addWidget(card);
+    };
+    way(tr("Sheets to the printer"),
+        tr("You see them first; single sheets can be printed again."),
+        tr("Print"),
+        Icon::Sheet,
+        &PrintPage::printerAsked);
+    way(tr("Sheets as a PDF"),
+        tr("With one that shows how they go together."),
+        tr("Make the sheets"),
+        Icon::Sheet,
+        &PrintPage::sheetsAsked);
+    way(tr("A PDF that is trimmed"),
+        tr("3 mm of colour beyond the edge and crop marks, for a print shop."),
+        tr("Make it with marks"),
+        Icon::Crop,
+        &PrintPage::shopPdfAsked);
+    way(tr("A PDF at true size"),
+        tr("One page for each panel, to keep or to send."),
+        tr("Make the PDF"),
+        Icon::Sheet,
+        &PrintPage::pdfAsked,
+        m_withData);
+    way(tr("Pictures of the panels"),
+        tr("For a newsletter or a message. Nothing is in them but what is seen."),
+        tr("Make pictures"),
+        Icon::Photo,
+        &PrintPage::picturesAsked);
+}
+
+void PrintPage::choose(Button* button, SheetSetting setting, const QStringList& values)
+{
+    QMenu menu(this);
+    for (const QString& value : values) {
+        QAction* one =
+            menu.addAction(setting == SheetSetting::Paper ? value : tr("%1 mm").arg(value));
+        connect(one, &QAction::triggered, this, [this, setting, value] {
+            keep(setting, value);
+            say();
+            Q_EMIT changed();
+        });
+    }
+    menu.exec(button->mapToGlobal(QPoint(0, button->height())));
+}
+
+QString PrintPage::paper() const
+{
+    return keptPaper();
+}
+
+void PrintPage::setPaper(const QString& name)
+{
+    keep(SheetSetting::Paper, name);
+    say();
+    Q_EMIT changed();
+}
+
+void PrintPage::setRuler(Mm measured)
+{
+    keepRuler(measured);
+    say();
+    Q_EMIT changed();
+}
+
+SheetWishes PrintPage::wishes() const
+{
+    return keptSheets();
+}
+
+bool PrintPage::withData() const
+{
+    return m_withData->isChecked();
+}
+
+std::optional<SheetPlan> PrintPage::plan() const
+{
+    if (m_panelSize.isEmpty())
+        return std::nullopt;
+    const SheetWishes w = wishes();
+    const auto plan = planSheets(m_panelSize, SheetOptions{w.paper, w.overlap, w.margin});
+    return plan ? std::optional(withQuietSeams(*plan, m_shown)) : std::nullopt;
+}
+
+int PrintPage::sheets() const
+{
+    const auto one = plan();
+    return one ? one->count() * m_panels : 0;
+}
+
+void PrintPage::refresh(const DrawnDisplay* drawn)
+{
+    m_panels = drawn != nullptr ? int(drawn->panels.size()) : 0;
+    m_panelSize = m_panels > 0 ? drawn->display.panelSize : SizeMm{};
+    m_shown = {};
+    double coloured = 0;
+    const auto panels = drawn != nullptr ? std::span<const DrawnPanel>(drawn->panels)
+                                         : std::span<const DrawnPanel>();
+    for (const DrawnPanel& panel : panels) {
+        if (m_session.panel() != nullptr && panel.cleared.id() == m_session.panel()->id)
+            m_shown = panel.list;
+        coloured += colouredMm2(panel.list);
+    }
+    const double paper = m_panels * m_panelSize.width.value() * m_panelSize.height.value();
+    m_coloured = paper > 0 ? qRound(100 * coloured / paper) : 0;
+    say();
+}
+
+void PrintPage::say()
+{
+    const auto one = plan();
+    const QString paper = keptPaper();
+    m_paper->setText(paper);
+    m_overlap->setText(tr("Overlap %1 mm").arg(QLocale().toString(keptOverlap().value())));
+    m_margin->setText(tr("Margin %1 mm").arg(QLocale().toString(keptMargin().value())));
+    if (!m_ruler->hasFocus())
+        m_ruler->setText(QLocale().toString(keptRuler().value(), 'f', 1));
+    for (Button* button : {m_paper, m_overlap, m_margin}) {
+        button->setAccessibleName(button->text());
+        button->updateGeometry();
+    }
+    m_picture->show(one);
+    if (!one) {
+        m_count->setText(tr("There is no panel yet."));
+        m_detail->setText(tr("Make one in Compose first."));
+        return;
+    }
+    const bool turned = one->sheet.width > one->sheet.height;
+    m_count->setText(tr("%1 of %2").arg(counted(sheets(), tr("1 sheet"), tr("%1 sheets")), paper));
+    m_detail->setText(tr("%1 rows of %2 for each panel%3, and one that shows how they go together.")
+                          .arg(one->rows)
+                          .arg(one->columns)
+                          .arg(turned ? tr(", the paper turned") : QString())
+        + QLatin1Char(' ')
+        + tr("Pictures and grounds take colour on %1 % of the paper.").arg(m_coloured));
+}
+
+QString PrintPage::summary() const
+{
+    return plan() ? tr("%1 on %2 of %3.")
+                        .arg(counted(m_panels, tr("1 panel"), tr("%1 panels")),
+                            counted(sheets(), tr("1 sheet"), tr("%1 sheets")),
+                            keptPaper())
+                  : tr("There is nothing to print yet.");
+}
+
+QWidget* PrintPage::firstStop() const
+{
+    return m_paper;
+}
+
+void PrintPage::paintEvent(QPaintEvent* event)
+{
+    QPainter(this).fillRect(event->rect(), tokens().field);
+}
+
+} // namespace wainscot::ui

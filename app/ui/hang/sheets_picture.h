@@ -1,0 +1,31 @@
+// The panel one is at, with the sheets it is printed on.
+#pragma once
+
+#include <QWidget>
+
+#include <optional>
+
+#include "app/ui/canvas/picture_shelf.h"
+#include "app/ui/session/session.h"
+#include "layout/paper/sheets.h"
+
+namespace wainscot::ui {
+
+class SheetsPicture : public QWidget {
+    Q_OBJECT
+public:
+    SheetsPicture(Session& session, PictureShelf& pictures, QWidget* parent = nullptr);
+    void show(std::optional<SheetPlan> plan); // none = there is no panel
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void paintSheet(QPainter& painter, const QRectF& part, const QString& name) const;
+
+    Session& m_session;
+    PictureShelf& m_pictures;
+    std::optional<SheetPlan> m_plan;
+};
+
+} // namespace wainscot::ui

@@ -1,0 +1,72 @@
+#include "app/ui/languages/languages.h"
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QTranslator>
+
+#include "app/ui/kit/settings.h"
+
+namespace wainscot::ui {
+
+namespace {
+
+const QString kChosen = QStringLiteral("window/language");
+
+QString spokenLanguage()
+{
+    QStringList wished = QLocale::system().uiLanguages();
+    if (const QString chosen = chosenLanguage(); !chosen.isEmpty())
+        wished.prepend(chosen);
+    for (const QString& one : wished) {
+        const QString language = one.section(QLatin1Char('-'), 0, 0);
+        if (windowLanguages().contains(language))
+            return language;
+    }
+    return windowLanguages().first();
+}
+
+} // namespace
+
+QStringList windowLanguages()
+{
+    return {QStringLiteral("en"), QStringLiteral("es")};
+}
+
+QString nameOfLanguage(const QString& language)
+{
+    QString name = QLocale(language).nativeLanguageName();
+    if (language == QLatin1String("en"))
+        name = QStringLiteral("English"); // the country does not matter here
+    if (!name.isEmpty())
+        name[0] = name[0].toUpper();
+    return name.section(QLatin1String(" de "), 0, 0);
+}
+
+QString chosenLanguage()
+{
+    return ProgramSettings().value(kChosen).toString();
+}
+
+void chooseLanguage(const QString& language)
+{
+    ProgramSettings().setValue(kChosen, language);
+}
+
+void speakChosenLanguage(QCoreApplication& application)
+{
+    const QString language = spokenLanguage();
+    if (language == windowLanguages().first())
+        return;
+    // Dates and numbers follow the words, unless the computer's own are of the same language.
+    if (QLocale::system().name().section(QLatin1Char('_'), 0, 0) != language)
+        QLocale::setDefault(QLocale(language));
+    for (const auto& [file, folder] :
+        {std::pair{QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath)},
+            std::pair{QStringLiteral("wainscot"), QStringLiteral(":/languages")}}) {
+        auto* translator = new QTranslator(&application);
+        if (translator->load(file + QLatin1Char('_') + language, folder))
+            QCoreApplication::installTranslator(translator);
+    }
+}
+
+} // namespace wainscot::ui

@@ -1,0 +1,13 @@
+#include "core/base/language_name.h"
+
+#include <QLocale>
+
+namespace wainscot {
+
+QString languageInWords(const QString& code)
+{
+    const QLocale locale(code);
+    return locale.language() == QLocale::C ? code : QLocale::languageToString(locale.language());
+}
+
+} // namespace wainscot

@@ -1,0 +1,34 @@
+// One target for a long run: FUZZ_TARGET as a program of its own.
+//   fuzz_csv [RUNS [SEED]]      with this project's own mutator
+// Built by clang with -DWAINSCOT_FUZZ=ON it is a libFuzzer program instead, guided by coverage.
+#include "tests/fuzz/mutator.h"
+#include "tests/fuzz/targets.h"
+
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t count)
+{
+    for (const auto& one : wainscot::fuzz::targets()) {
+        if (std::string(one.name) == FUZZ_TARGET)
+            one.target(bytes, count);
+    }
+    return 0;
+}
+
+#ifndef WAINSCOT_LIBFUZZER
+int main(int argc, char** argv)
+{
+    const long runs = argc > 1 ? std::atol(argv[1]) : 1'000'000;
+    const unsigned seed = argc > 2 ? unsigned(std::atol(argv[2])) : 1;
+    wainscot::fuzz::Mutator mutator(wainscot::fuzz::allSeedsOf(FUZZ_TARGET), seed);
+    for (long run = 0; run < runs; ++run) {
+        const QByteArray bytes = mutator.next();
+        LLVMFuzzerTestOneInput(
+            reinterpret_cast<const std::uint8_t*>(bytes.constData()), std::size_t(bytes.size()));
+    }
+    std::printf("%s: %ld executions, no crash\n", FUZZ_TARGET, runs);
+    return 0;
+}
+#endif

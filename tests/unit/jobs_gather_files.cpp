@@ -1,0 +1,110 @@
+// Single pictures come into the book whole, once, with who is in them.
+#include "app/jobs/gather_files.h"
+
+#include "core/model/wall_photo.h"
+#include "tests/support/class_book.h"
+
+#include <QFile>
+#include <QImage>
+#include <QTemporaryDir>
+
+#include <gmock/gmock.h>
+
+namespace wainscot {
+namespace {
+
+class SingleFiles : public ::testing::Test {
+protected:
+    QString image(const char* name, int shade)
+    {
+        QImage drawn(60, 40, QImage::Format_RGB32);
+        drawn.fill(qRgb(shade, 90, 40));
+        const QString path = m_place.filePath(QString::fromLatin1(name));
+        EXPECT_TRUE(drawn.save(path));
+        return path;
+    }
+    GatherFilesJob job(const QStringList& files)
+    {
+        GatherFilesJob one;
+        one.files = files;
+        one.experience = made.experience;
+        one.picturesFolder = m_place.filePath(QStringLiteral("pictures"));
+        return one;
+    }
+
+    QTemporaryDir m_place;
+    ClassBook made;
+    ChildId ines = made.child("Ines Roth", Permissions::all());
+};
+
+TEST_F(SingleFiles, AreTakenOnceWithWhoIsInThem)
+{
+    const QString sheet = image("sheet.png", 10);
+    GatherFilesJob first = job({sheet});
+    first.kind = PictureKind::Work;
+    first.people = {true, {ines}};
+    const auto taken = first.run(made.book, JobRun());
+    ASSERT_TRUE(taken.ok()) << taken.error().detail.toStdString();
+    ASSERT_EQ(taken->pictures.size(), 1U);
+    apply(taken->outcome.edit, made.book);
+    const Picture& kept = *made.book.pictures.find(taken->pictures.front());
+    EXPECT_EQ(kept.kind, PictureKind::Work);
+    EXPECT_EQ(kept.people.children, std::vector{ines});
+    EXPECT_EQ(kept.size, (SizePx{60, 40}));
+    const auto again = job({sheet, sheet}).run(made.book, JobRun());
+    ASSERT_TRUE(again.ok());
+    EXPECT_TRUE(again->outcome.edit.isEmpty());
+    EXPECT_EQ(again->pictures, (std::vector{kept.id, kept.id}));
+}
+
+TEST_F(SingleFiles, OfAWallBelongToItsDisplayAndItsDay)
+{
+    const DisplayId hall = made.display(Audience::Building);
+    const QString file = image("wall.png", 20);
+    GatherFilesJob photo = job({file});
+    photo.experience = {};
+    photo.ofWall = hall;
+    photo.on = QDate(2025, 12, 4);
+    const auto taken = photo.run(made.book, JobRun());
+    ASSERT_TRUE(taken.ok()) << taken.error().detail.toStdString();
+    apply(taken->outcome.edit, made.book);
+    const auto photos = wallPhotosOf(made.book, hall);
+    ASSERT_EQ(photos.size(), 1U);
+    EXPECT_EQ(photos.front()->experience, made.experience);
+    EXPECT_EQ(photos.front()->hungOn, QDate(2025, 12, 4));
+    EXPECT_FALSE(photos.front()->people.lookedAt);
+    EXPECT_TRUE(picturesOf(made.book, made.experience).empty());
+    const auto again = photo.run(made.book, JobRun());
+    ASSERT_TRUE(again.ok());
+    EXPECT_TRUE(again->outcome.edit.isEmpty());
+    Display lonely = made.at(hall);
+    lonely.experience = {};
+    made.book.displays.put(lonely);
+    EXPECT_EQ(photo.run(made.book, JobRun()).error().code, ErrorCode::NotFound);
+}
+
+TEST_F(SingleFiles, ThatAreNoPicturesAreLeftOutWithTheReason)
+{
+    const QString path = m_place.filePath(QStringLiteral("list.txt"));
+    QFile text(path);
+    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
+    text.write("no picture");
+    text.close();
+    const auto taken = job({path, image("a.png", 1)}).run(made.book, JobRun());
+    ASSERT_TRUE(taken.ok());
+    EXPECT_EQ(taken->outcome.added, 1);
+    ASSERT_EQ(taken->outcome.skipped.size(), 1U);
+    EXPECT_TRUE(taken->outcome.skipped.front().why.startsWith(QStringLiteral("list.txt ")));
+    apply(taken->outcome.edit, made.book);
+    EXPECT_FALSE(made.book.pictures.rows().begin()->second.people.lookedAt);
+}
+
+TEST_F(SingleFiles, NeedAnExperience)
+{
+    GatherFilesJob lost = job({});
+    lost.experience = ExperienceId(99);
+    EXPECT_EQ(lost.run(made.book, JobRun()).error().code, ErrorCode::NotFound);
+}
+
+} // namespace
+} // namespace wainscot
