@@ -19,9 +19,7 @@ wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
 add_library(wall_quality STATIC
   support/wall_texts.cpp support/wall_documents.cpp support/wall_layouts.cpp
   support/wall_baselines.cpp support/wall_boxes.cpp support/wall_quality.cpp)
-target_link_libraries(wall_quality PUBLIC w_options engine_documents app_jobs)
-target_compile_definitions(wall_quality PRIVATE
-  WAINSCOT_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data")
+target_link_libraries(wall_quality PUBLIC w_options engine_documents app_jobs PRIVATE test_places)
 
 wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK wall_quality)
 

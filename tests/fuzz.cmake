@@ -9,9 +9,8 @@ wainscot_test(fuzz_short fault
   LINK ${fuzzed})
 foreach(name csv template picture data book pack)
   add_executable(fuzz_${name} EXCLUDE_FROM_ALL fuzz/long_run.cpp fuzz/mutator.cpp fuzz/targets.cpp fuzz/targets_store.cpp)
-  target_link_libraries(fuzz_${name} PRIVATE w_options ${fuzzed})
-  target_compile_definitions(fuzz_${name} PRIVATE FUZZ_TARGET="${name}"
-    WAINSCOT_TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data")
+  target_link_libraries(fuzz_${name} PRIVATE w_options test_places ${fuzzed})
+  target_compile_definitions(fuzz_${name} PRIVATE FUZZ_TARGET="${name}")
   if(WAINSCOT_FUZZ)
     target_compile_definitions(fuzz_${name} PRIVATE WAINSCOT_LIBFUZZER)
     target_link_options(fuzz_${name} PRIVATE -fsanitize=fuzzer)

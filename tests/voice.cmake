@@ -14,8 +14,7 @@ wainscot_test(voice_grouping_quality property SOURCES property/voice_grouping_qu
 
 # Measured by hand: CPU against scikit-learn and scipy, agreement on public texts.
 add_executable(bench_groups bench/groups_bench.cpp)
-target_link_libraries(bench_groups PRIVATE grouping_samples w_options)
-target_compile_definitions(bench_groups PRIVATE WAINSCOT_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
+target_link_libraries(bench_groups PRIVATE grouping_samples test_places w_options)
 
 add_library(many_quotes STATIC support/many_quotes.cpp)
 target_link_libraries(many_quotes PUBLIC core_voice PRIVATE w_options)

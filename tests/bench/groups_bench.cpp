@@ -7,6 +7,7 @@
 #include "core/voice/word_likeness.h"
 #include "tests/support/grouping_samples.h"
 #include "tests/support/invented_spelling.h"
+#include "tests/support/places.h"
 
 #include <QCoreApplication>
 #include <QProcess>
@@ -52,8 +53,7 @@ std::vector<Answer> ninety(const SortedTexts& all)
 double referenceMilliseconds(const QString& python, const std::vector<Answer>& answers)
 {
     QProcess reference;
-    reference.start(
-        python, {QStringLiteral(WAINSCOT_SOURCE_DIR "/tests/bench/groups_reference.py")});
+    reference.start(python, {sourceFile("tests/bench/groups_reference.py")});
     for (const Answer& answer : answers)
         reference.write(answer.words.toUtf8() + '\n');
     reference.closeWriteChannel();

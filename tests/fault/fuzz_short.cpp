@@ -3,6 +3,7 @@
 #include "core/store/pack.h"
 #include "tests/fuzz/mutator.h"
 #include "tests/fuzz/targets.h"
+#include "tests/support/places.h"
 
 #include <QFile>
 #include <QTemporaryDir>
@@ -37,8 +38,7 @@ TEST(Seeds, HoldABookAndAPackThatOpen)
 {
     const QTemporaryDir place;
     const auto put = [&](const char* from, const QString& to) {
-        return QFile::copy(
-            QStringLiteral(WAINSCOT_TEST_DATA "/fuzz/") + QString::fromLatin1(from), to);
+        return QFile::copy(testData("fuzz/") + QString::fromLatin1(from), to);
     };
     const QString file = place.filePath(QStringLiteral("book.wainscot"));
     for (const char* seed : {"book/first.wainscot", "book/now.wainscot"}) {

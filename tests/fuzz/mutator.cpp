@@ -1,4 +1,5 @@
 #include "tests/fuzz/mutator.h"
+#include "tests/support/places.h"
 
 #include <QDir>
 #include <QFile>
@@ -65,7 +66,7 @@ QByteArray Mutator::partOfAny(qsizetype length)
 std::vector<QByteArray> seedsOf(const char* name)
 {
     std::vector<QByteArray> seeds;
-    const QDir folder(QStringLiteral(WAINSCOT_TEST_DATA "/fuzz/") + QString::fromLatin1(name));
+    const QDir folder(testData("fuzz/") + QString::fromLatin1(name));
     for (const QString& file : folder.entryList(QDir::Files, QDir::Name)) {
         QFile seed(folder.filePath(file));
         if (seed.open(QIODevice::ReadOnly))

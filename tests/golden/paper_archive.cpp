@@ -6,6 +6,7 @@
 #include "tests/support/archive_spoilings.h"
 
 #include "layout/paper/pdf_file.h"
+#include "tests/support/places.h"
 
 #include <QFile>
 
@@ -158,7 +159,7 @@ struct Rule {
 
 std::vector<Rule> rules()
 {
-    QFile file(QStringLiteral(WAINSCOT_TEST_DATA "/paper/archive_rules.txt"));
+    QFile file(testData("paper/archive_rules.txt"));
     EXPECT_TRUE(file.open(QIODevice::ReadOnly));
     std::vector<Rule> all;
     const QStringList lines = QString::fromUtf8(file.readAll()).split(u'\n', Qt::SkipEmptyParts);

@@ -2,6 +2,7 @@
 // files in tests/data/typeset are what was looked at and found good; set WAINSCOT_ACCEPT=1 to write
 // them anew.
 #include "layout/typeset/typesetter.h"
+#include "tests/support/places.h"
 #include "tests/unit/typeset_panels.h"
 
 #include <QFile>
@@ -122,7 +123,7 @@ void compare(const PanelBuilder& builder, const QString& name)
 {
     const ClearedPanel panel = builder.cleared();
     const QString text = Dump(typeset(panel, builder.style())).text();
-    QFile file(QStringLiteral(WAINSCOT_TEST_DATA "/typeset/%1.txt").arg(name));
+    QFile file(testData("typeset/%1.txt").arg(name));
     if (qEnvironmentVariableIsSet("WAINSCOT_ACCEPT")) {
         ASSERT_TRUE(file.open(QIODevice::WriteOnly | QIODevice::Text));
         file.write(text.toUtf8());

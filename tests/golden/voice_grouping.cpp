@@ -5,6 +5,7 @@
 #include "core/voice/word_likeness.h"
 #include "core/voice/word_vectors.h"
 #include "core/voice/words/resources.h"
+#include "tests/support/places.h"
 
 #include <QCryptographicHash>
 
@@ -34,7 +35,7 @@ QStringList linesOf(const QString& path)
     return QString::fromUtf8(file.readAll()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
 }
 
-const QString data = QStringLiteral(WAINSCOT_TEST_DATA "/voice/");
+const QString data = testData("voice/");
 
 Reference readReference()
 {
@@ -107,9 +108,8 @@ TEST(GroupingReference, SoundKeysFollowThePublishedRules)
 
 TEST(GroupingReference, TheTableOfWordsIsTheOneThatWasMade)
 {
-    const QString sum =
-        linesOf(QStringLiteral(WAINSCOT_SOURCE_DIR "/core/voice/words/word_vectors.sha256"))[0]
-            .section(QLatin1Char(' '), 0, 0);
+    const QString sum = linesOf(sourceFile("core/voice/words/word_vectors.sha256"))[0].section(
+        QLatin1Char(' '), 0, 0);
     const QByteArray file = wordResource("word_vectors.bin");
     EXPECT_EQ(
         QString::fromLatin1(QCryptographicHash::hash(file, QCryptographicHash::Sha256).toHex()),

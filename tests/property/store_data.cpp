@@ -3,6 +3,7 @@
 #include "core/store/book_store.h"
 #include "core/store/made_files.h"
 #include "tests/support/book_equality.h"
+#include "tests/support/places.h"
 #include "tests/support/random_edits.h"
 
 #include <QDir>
@@ -206,7 +207,7 @@ TEST_F(Data, OfASmallBookReadsLikeThis)
     edit.put(quote);
     ASSERT_TRUE((*store)->history().perform(edit.take()).ok());
     ASSERT_TRUE(takeDataOut(**store, at("out")).ok());
-    const QString golden = QStringLiteral(WAINSCOT_TEST_DATA "/store/small_book.json");
+    const QString golden = testData("store/small_book.json");
     if (qEnvironmentVariableIsSet("WAINSCOT_NEW_GOLDEN")) {
         QFile::remove(golden);
         ASSERT_TRUE(QFile::copy(at("out/data.json"), golden));

@@ -2,6 +2,7 @@
 // subgroups are known. The floors are for uncapped linkage at the true number of classes.
 #include "tests/support/grouping_samples.h"
 #include "tests/support/invented_spelling.h"
+#include "tests/support/places.h"
 
 #include <gtest/gtest.h>
 
@@ -18,8 +19,7 @@ TEST(GroupingQuality, AgreementIsTheAdjustedRandIndex)
 
 TEST(GroupingQuality, StaysAboveItsFloorsOnSortedKeywords)
 {
-    const SortedTexts all =
-        sortedTextsFrom(QStringLiteral(WAINSCOT_TEST_DATA "/voice/emoji_subgroups.txt"));
+    const SortedTexts all = sortedTextsFrom(testData("voice/emoji_subgroups.txt"));
     ASSERT_GT(all.texts.size(), 1500U);
     const double letters = meanAgreement(all, letterLikeness, Cut::TrueNumber, 11, 50);
     const double together = meanAgreement(all, likenessOf, Cut::TrueNumber, 11, 50);
@@ -32,8 +32,7 @@ TEST(GroupingQuality, StaysAboveItsFloorsOnSortedKeywords)
 // and one set swallows the others; what tells them apart must still be found beneath it.
 TEST(GroupingQuality, ASubjectThatAllShareHidesNoGroups)
 {
-    SortedTexts all =
-        sortedTextsFrom(QStringLiteral(WAINSCOT_TEST_DATA "/voice/emoji_subgroups.txt"));
+    SortedTexts all = sortedTextsFrom(testData("voice/emoji_subgroups.txt"));
     for (Answer& answer : all.texts)
         answer.words += QStringLiteral(" rain water cloud puddle");
     const double with = meanAgreement(all, likenessOf, Cut::TrueNumber, 11, 20);
@@ -45,8 +44,7 @@ TEST(GroupingQuality, ASubjectThatAllShareHidesNoGroups)
 // two standard errors.
 TEST(GroupingQuality, LosesLittleByInventedSpelling)
 {
-    const SortedTexts all =
-        sortedTextsFrom(QStringLiteral(WAINSCOT_TEST_DATA "/voice/emoji_subgroups.txt"));
+    const SortedTexts all = sortedTextsFrom(testData("voice/emoji_subgroups.txt"));
     const SortedTexts some = respelled(all, 0.2, 11);
     const SortedTexts many = respelled(all, 0.4, 11);
     EXPECT_EQ(respelled(all, 0, 11).texts.front().words, all.texts.front().words);

@@ -1,4 +1,5 @@
 #include "tests/support/wall_texts.h"
+#include "tests/support/places.h"
 
 #include <QFile>
 #include <QTextStream>
@@ -7,7 +8,7 @@ namespace wainscot::walls {
 
 TextPool::TextPool(const QString& set, const QString& language)
 {
-    QFile file(QStringLiteral(WAINSCOT_TEST_DATA "/walls/%1.%2.txt").arg(set, language));
+    QFile file(testData("walls/%1.%2.txt").arg(set, language));
     if (!file.open(QIODevice::ReadOnly))
         qFatal("no texts in %s", qPrintable(file.fileName()));
     QTextStream lines(&file);

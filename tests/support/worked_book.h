@@ -3,6 +3,7 @@
 
 #include "core/store/book_store.h"
 #include "tests/support/packed_book.h"
+#include "tests/support/places.h"
 #include "tests/support/worker_run.h"
 
 #include <QDir>
@@ -67,7 +68,7 @@ protected:
     void makeOldBook(const QString& folder) const
     {
         QDir().mkpath(folder + QStringLiteral("/pictures"));
-        QFile sql(QStringLiteral(WAINSCOT_TEST_DATA "/store/book_v1.sql"));
+        QFile sql(testData("store/book_v1.sql"));
         ASSERT_TRUE(sql.open(QIODevice::ReadOnly));
         const QString connection = QStringLiteral("by hand");
         {

@@ -2,6 +2,7 @@
 #include "core/model/wall_photo.h"
 #include "core/store/book_store.h"
 #include "core/store/made_files.h"
+#include "tests/support/places.h"
 
 #include <QFile>
 #include <QSqlDatabase>
@@ -37,7 +38,7 @@ void byHand(const QString& file, const QStringList& statements)
 
 QStringList statementsOf(const QString& name)
 {
-    QFile file(QStringLiteral(WAINSCOT_TEST_DATA "/store/") + name);
+    QFile file(testData("store/") + name);
     EXPECT_TRUE(file.open(QIODevice::ReadOnly));
     return QString::fromUtf8(file.readAll()).split(QStringLiteral(";\n"), Qt::SkipEmptyParts);
 }
