@@ -9,6 +9,7 @@
 
 #include "app/jobs/observation_edits.h"
 #include "app/ui/kit/tokens.h"
+#include "app/ui/kit/writing_card.h"
 #include "app/ui/places/pages.h"
 
 namespace wainscot::ui {
@@ -32,20 +33,10 @@ QWidget* SeenTask::makeMiddle()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(air(2));
     column->addWidget(new Label(tr("What do you see?"), 1.25, QFont::DemiBold));
-    auto* card = new Card(Card::Tone::Field);
-    auto* inside = new QVBoxLayout(card);
-    inside->setContentsMargins(2, 2, 2, 2);
-    m_words = new QPlainTextEdit;
-    m_words->setFont(interfaceFont(1.15));
-    m_words->setFrameShape(QFrame::NoFrame);
-    m_words->setTabChangesFocus(true);
-    m_words->setAccessibleName(tr("What do you see?"));
-    m_words->document()->setDocumentMargin(air(2));
-    m_words->viewport()->setAutoFillBackground(false);
-    m_words->setFixedHeight(m_words->fontMetrics().lineSpacing() * kFieldLines + air(5));
+    auto* card = new WritingCard(tr("What do you see?"), kFieldLines, 1.15);
+    m_words = card->field();
     m_words->installEventFilter(this);
     connect(m_words, &QPlainTextEdit::textChanged, this, &SeenTask::stateChanged);
-    inside->addWidget(m_words);
     column->addWidget(card);
     column->addWidget(
         new Label(tr("Ctrl+Enter keeps it and begins another."), 0.9, QFont::Normal, true));

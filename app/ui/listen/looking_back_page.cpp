@@ -10,6 +10,7 @@
 #include "app/ui/kit/button.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/kit/tokens.h"
+#include "app/ui/kit/writing_card.h"
 #include "app/ui/listen/goal_links.h"
 #include "core/voice/answers.h"
 
@@ -138,19 +139,10 @@ void LookingBackPage::refresh()
 
 QPlainTextEdit* LookingBackPage::addField(const QString& name, const QString& text, int lines)
 {
-    auto* card = new Card(Card::Tone::Field);
-    auto* inside = new QVBoxLayout(card);
-    inside->setContentsMargins(2, 2, 2, 2);
-    auto* field = new QPlainTextEdit(text);
-    field->setFont(interfaceFont(1.05));
-    field->setFrameShape(QFrame::NoFrame);
-    field->setTabChangesFocus(true);
-    field->setAccessibleName(name);
-    field->document()->setDocumentMargin(air(2));
-    field->viewport()->setAutoFillBackground(false);
-    field->setFixedHeight(field->fontMetrics().lineSpacing() * lines + air(5));
+    auto* card = new WritingCard(name, lines, 1.05);
+    QPlainTextEdit* field = card->field();
+    field->setPlainText(text);
     field->installEventFilter(this);
-    inside->addWidget(field);
     m_column->addWidget(card);
     m_fields << field;
     return field;
