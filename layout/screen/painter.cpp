@@ -7,6 +7,8 @@
 #include <cmath>
 #include <optional>
 
+#include "layout/screen/mark_place.h"
+
 namespace wainscot {
 
 namespace {
@@ -121,16 +123,8 @@ private:
 // What a mark may cover, generously: glyphs reach at most two ems around their line.
 RectMm reachOf(const Mark& mark)
 {
-    if (const auto* fill = std::get_if<Fill>(&mark.shape))
-        return fill->rect;
-    if (const auto* placed = std::get_if<PlacedPicture>(&mark.shape))
-        return placed->place;
-    if (const auto* disc = std::get_if<Disc>(&mark.shape))
-        return RectMm{disc->centre.x, disc->centre.y, Mm(), Mm()}.grown(disc->radius);
-    if (const auto* shape = std::get_if<Shape>(&mark.shape)) {
-        const QRectF box = shape->area.boundingRect();
-        return RectMm{Mm(box.x()), Mm(box.y()), Mm(box.width()), Mm(box.height())};
-    }
+    if (const auto place = placeOf(mark))
+        return *place;
     const auto& run = std::get<GlyphRun>(mark.shape);
     double left = 0;
     double right = 0;

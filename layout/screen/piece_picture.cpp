@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "layout/screen/mark_place.h"
+
 namespace wainscot {
 
 namespace {
@@ -21,17 +23,8 @@ RectMm inkOf(const GlyphRun& run)
 
 RectMm inkOf(const Mark& mark)
 {
-    if (const auto* fill = std::get_if<Fill>(&mark.shape))
-        return fill->rect;
-    if (const auto* placed = std::get_if<PlacedPicture>(&mark.shape))
-        return placed->place;
-    if (const auto* disc = std::get_if<Disc>(&mark.shape))
-        return RectMm{disc->centre.x, disc->centre.y, Mm(), Mm()}.grown(disc->radius);
-    if (const auto* shape = std::get_if<Shape>(&mark.shape)) {
-        const QRectF box = shape->area.boundingRect();
-        return {Mm(box.x()), Mm(box.y()), Mm(box.width()), Mm(box.height())};
-    }
-    return inkOf(std::get<GlyphRun>(mark.shape));
+    const auto place = placeOf(mark);
+    return place ? *place : inkOf(std::get<GlyphRun>(mark.shape));
 }
 
 RectMm around(const RectMm& a, const RectMm& b)
