@@ -20,6 +20,14 @@ bool endsFullWidth(const QString& words)
     return !words.isEmpty() && words.back().unicode() >= 0x3000 && words.back().unicode() < 0xFFEF;
 }
 
+// A name written the other way would turn its line round: a mark without width (UAX #9) holds it.
+QString heldTo(Direction direction, const QString& name, const QString& language)
+{
+    if (directionOf(name, language) == direction)
+        return name;
+    return QChar(direction == Direction::RightToLeft ? 0x200F : 0x200E) + name;
+}
+
 // Both marks of a quote come from one face: that of the words, but for Chinese and Japanese, whose
 // full-width marks would stand half a letter off.
 QChar::Script markScript(const QString& words)
@@ -96,8 +104,8 @@ void Composer::addName(Mm voiceCap)
         return;
     const TypeRole role = m_scale.voiceStep >= 3 ? TypeRole::Body : TypeRole::Caption;
     const Mm cap = role == TypeRole::Body ? m_scale.body : m_scale.caption();
-    std::vector<TextSpan> spans{
-        span(m_piece.name, Voice::Adult, role, Weight::Bold, cap, markColour())};
+    const QString name = heldTo(directionOf(m_piece.text, m_language), m_piece.name, m_language);
+    std::vector<TextSpan> spans{span(name, Voice::Adult, role, Weight::Bold, cap, markColour())};
     if (!m_piece.status.isEmpty()) {
         spans.push_back(span(comma() + m_piece.status,
             Voice::Adult,

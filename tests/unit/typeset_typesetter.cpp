@@ -151,6 +151,22 @@ TEST(Quote, IsMirroredFromRightToLeft)
     EXPECT_GT(inkOf(runs[1]).right(), quote.cell.right().value() - 3);
 }
 
+TEST(Quote, HasItsNameReadTheWayItsWordsAre)
+{
+    const Set set(familiesPanel());
+    ClearedPiece quote = set.first(PieceKind::Quote);
+    const auto nameLine = [&](const char* words, const char* name, const char* status) {
+        quote.text = QString::fromUtf8(words);
+        quote.name = QString::fromUtf8(name);
+        quote.status = QString::fromUtf8(status);
+        return pieceText(quote, set.style, QStringLiteral("en"), 2).parts.back().block.direction();
+    };
+    EXPECT_EQ(nameLine("It went", "نور", "translated from Arabic"), Direction::LeftToRight);
+    EXPECT_EQ(nameLine("It went", "نور", ""), Direction::LeftToRight);
+    EXPECT_EQ(nameLine("المياه راحت", "Wren", ""), Direction::RightToLeft);
+    EXPECT_EQ(nameLine("المياه راحت", "نور", ""), Direction::RightToLeft);
+}
+
 TEST(Quote, PartsItsParagraphsAndMarksThemOnce)
 {
     const Set set(drawingPanel());
