@@ -38,6 +38,19 @@ Book withOnly(const Book& book, ExperienceId experience, const std::set<QuoteId>
     return scratch;
 }
 
+using Arranged = Result<std::variant<ArrangeOutcome, ArrangeFailure>>;
+
+// The smaller paper that the first arrangement's own advice tried and found to hold everything.
+std::optional<SizeMm> fillingPaper(const Arranged& arranged)
+{
+    const auto* outcome = arranged ? std::get_if<ArrangeOutcome>(&*arranged) : nullptr;
+    for (const Advice& one : outcome != nullptr ? outcome->advice : std::vector<Advice>{}) {
+        if (one.kind == AdviceKind::SmallerPanel)
+            return one.panelSize;
+    }
+    return std::nullopt;
+}
+
 bool travelsOverMeetings(const Book& book, const std::set<QuoteId>& words)
 {
     std::set<MeetingId> meetings;
@@ -85,10 +98,14 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> WallDraftJob::run(
     arrange.experience = told.title;
     arrange.display = display;
     arrange.audience = audience;
-    arrange.panelSize = panelSize;
+    arrange.panelSize = panelSize.value_or(arrange.panelSize);
     if (groups.size() == 1 && travelsOverMeetings(book, words))
         arrange.plan = QStringLiteral("thread");
     auto outcome = arrange.run(scratch, run);
+    if (const auto paper = panelSize ? std::nullopt : fillingPaper(outcome)) {
+        arrange.panelSize = *paper;
+        outcome = arrange.run(scratch, run);
+    }
     if (!outcome)
         return outcome;
     if (auto* arranged = std::get_if<ArrangeOutcome>(&*outcome); arranged && !(told == *found))

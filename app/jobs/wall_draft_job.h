@@ -17,7 +17,9 @@ struct WallDraftJob {
     std::vector<GroupId> groups;
     QString display; // its name
     Audience audience = Audience::Building;
-    SizeMm panelSize{Mm(841), Mm(594)};
+    // Nothing = A1 across, or where its words would leave that half empty the smaller paper of the
+    // ISO A series that they fill.
+    std::optional<SizeMm> panelSize = std::nullopt;
     Result<std::variant<ArrangeOutcome, ArrangeFailure>> run(
         const Book& book, const JobRun& run) const;
 };

@@ -12,8 +12,10 @@ namespace {
 struct Met : testing::Test {
     Met()
     {
-        wren = small.child("Wren", {});
-        will = small.child("Will", {});
+        const Permissions inTheHallway =
+            only(Audience::Building, {Permission::FirstName, Permission::Words});
+        wren = small.child("Wren", inTheHallway);
+        will = small.child("Will", inTheHallway);
         idea = small.quote(wren, QStringLiteral("The sun drinks it"));
         Group made;
         made.id = small.book.groups.newId();
@@ -133,6 +135,23 @@ TEST_F(Met, ADraftNeedsAGroup)
     EXPECT_EQ(job.run(small.book, {}).error().code, ErrorCode::WrongUse);
     job.experience = ExperienceId(99);
     EXPECT_EQ(job.run(small.book, {}).error().code, ErrorCode::NotFound);
+}
+
+// Four short quotes and no picture: half of an A1 would hang there white.
+TEST_F(Met, ADraftOfFewWordsTakesThePaperThatTheyFill)
+{
+    for (const char* words : {"The wind eats it", "It goes under the stones", "The sun is thirsty"})
+        (void)reply(idea, will, words);
+    WallDraftJob job{small.experience, {group}, QStringLiteral("Draft")};
+    const auto free = job.run(small.book, {});
+    ASSERT_TRUE(free.ok());
+    const auto& filled = std::get<ArrangeOutcome>(*free);
+    EXPECT_LT(filled.display.panelSize.width, Mm(841));
+    EXPECT_TRUE(filled.leftOut.empty());
+    job.panelSize = SizeMm{Mm(841), Mm(594)};
+    const auto chosen = job.run(small.book, {});
+    ASSERT_TRUE(chosen.ok());
+    EXPECT_EQ(std::get<ArrangeOutcome>(*chosen).display.panelSize, *job.panelSize) << "as asked";
 }
 
 } // namespace
