@@ -27,12 +27,12 @@ wainscot_test(engine_quality property SOURCES property/engine_quality.cpp LINK w
 add_executable(bench_engine
   bench/engine_bench.cpp
   bench/engine_alternatives.cpp bench/engine_stability.cpp bench/engine_pins.cpp
-  bench/engine_display.cpp support/class_book.cpp
+  bench/engine_display.cpp
   bench/engine_speed.cpp
   bench/engine_quality.cpp bench/quality_sheet.cpp
   bench/engine_sparse.cpp bench/engine_plans.cpp
   bench/engine_selection.cpp)
-target_link_libraries(bench_engine PRIVATE w_options engine_documents wall_quality
+target_link_libraries(bench_engine PRIVATE w_options test_books engine_documents wall_quality
   selection_problems Qt6::Gui)
 wainscot_test(engine_templates unit SOURCES unit/engine_templates.cpp LINK engine_documents)
 wainscot_test(engine_explain unit SOURCES unit/engine_explain.cpp LINK engine_documents)
