@@ -431,6 +431,23 @@ TEST_F(EmptyClass, NamesWhoWasNotHeardInTheClassesOrder)
     EXPECT_EQ(desk().child()->name, QStringLiteral("Wren Abara"));
 }
 
+TEST_F(EmptyClass, GoesOnToIdeasOnceEverybodyWasHeard)
+{
+    enterClass();
+    EXPECT_EQ(m_window.rail().line(Place::Gather), QStringLiteral("14 children"));
+    beginPuddle();
+    EXPECT_EQ(m_window.rail().line(Place::Gather), QStringLiteral("0 of 42 answers"));
+    for (int i = 0; i < 42; ++i) {
+        type(QStringLiteral("words"));
+        key(Qt::Key_Return);
+    }
+    m_window.takeNextStep();
+    EXPECT_EQ(gather().part(), GatherPart::Heard);
+    EXPECT_EQ(m_window.sill().nextStep(), QStringLiteral("Put ideas together"));
+    m_window.takeNextStep();
+    EXPECT_EQ(m_window.place(), Place::Listen);
+}
+
 TEST_F(EmptyClass, AsksOtherQuestionsAndInOtherLanguages)
 {
     enterClass();

@@ -12,6 +12,7 @@
 #include "app/jobs/group_edits.h"
 #include "app/ui/listen/group_head.h"
 #include "app/ui/listen/seat.h"
+#include "app/ui/listen/who_answers.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {
@@ -469,6 +470,78 @@ TEST_F(MeetingWindow, GroupsBecomeADraftForAWall)
     }
     EXPECT_GT(quotes, 0);
     EXPECT_EQ(at.session().undoLabel(), QStringLiteral("A draft for a wall"));
+}
+
+TEST_F(MeetingWindow, LookingBackShowsWhereOneWritesAndGrowsWithTheText)
+{
+    listen().show(ListenPlace::Task::LookingBack);
+    at.settle();
+    const auto edge = [&] {
+        QWidget* card = listen().lookingBack().fields().front()->parentWidget();
+        return card->grab().toImage().pixelColor(card->width() / 2, 1);
+    };
+    listen().lookingBack().questionField().setFocus();
+    at.settle();
+    EXPECT_NE(edge(), tokens().accent);
+    listen().lookingBack().fields().front()->setFocus();
+    at.settle();
+    EXPECT_EQ(edge(), tokens().accent);
+    QPlainTextEdit* first = listen().lookingBack().fields().front();
+    const int before = first->height();
+    first->insertPlainText(QStringLiteral("One.\nTwo.\nThree.\nFour.\nFive."));
+    at.settle();
+    EXPECT_GT(first->height(), before + 2 * first->fontMetrics().lineSpacing());
+}
+
+TEST_F(MeetingWindow, LookingBackIsKeptWhenTheWindowGoesInTheMiddle)
+{
+    listen().show(ListenPlace::Task::LookingBack);
+    at.settle();
+    listen().lookingBack().fields().front()->setFocus();
+    at.type(QStringLiteral("Half of a sen"));
+    at.window().close();
+    ASSERT_EQ(at.book().reflections.size(), 1U);
+    EXPECT_EQ(at.book().reflections.rows().begin()->second.answer, QStringLiteral("Half of a sen"));
+    listen().lookingBack().fields().front()->insertPlainText(QStringLiteral("tence"));
+} // and nothing is asked of the session while the window is taken apart
+
+// The page is built anew each time it is shown, after the sill and its Undo.
+TEST_F(MeetingWindow, TabGoesFromTheTasksIntoThePage)
+{
+    listen().show(ListenPlace::Task::LookingBack);
+    at.settle();
+    QPlainTextEdit* first = listen().lookingBack().fields().front();
+    first->setFocus();
+    at.key(Qt::Key_Backtab);
+    EXPECT_NE(QApplication::focusWidget(), first);
+    at.key(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), first);
+    at.key(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), listen().lookingBack().fields()[1]);
+}
+
+TEST_F(MeetingWindow, TabStaysInTheMeeting)
+{
+    begin();
+    for (int i = 0; i < 40; ++i) {
+        at.key(Qt::Key_Tab);
+        EXPECT_TRUE(listen().meetingRun()->isAncestorOf(QApplication::focusWidget())
+            || QApplication::focusWidget() == listen().meetingRun());
+    }
+}
+
+TEST_F(MeetingWindow, NamesWhomAnAnswerAnswers)
+{
+    Quote idea = at.book().quotes.rows().begin()->second;
+    EXPECT_FALSE(whoAnswers(at.book(), idea).contains(QLatin1Char(',')));
+    Quote answer = idea;
+    answer.repliesTo = idea.id;
+    EXPECT_TRUE(whoAnswers(at.book(), answer).endsWith(QStringLiteral(", thinking on")));
+    for (const auto& [id, child] : at.book().children.rows()) {
+        if (id != idea.child)
+            answer.child = id;
+    }
+    EXPECT_TRUE(whoAnswers(at.book(), answer).contains(QStringLiteral(", answering ")));
 }
 
 TEST_F(MeetingWindow, LookingBackWithoutAWordIsNoStepOfUndo)

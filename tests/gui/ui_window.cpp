@@ -10,6 +10,7 @@
 
 #include <gmock/gmock.h>
 
+#include "app/ui/frame/tab_order.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {
@@ -55,6 +56,41 @@ TEST(Window, HasNoControlWithoutAName)
         collect(QAccessible::queryAccessibleInterface(&at.window()), names);
         EXPECT_GT(names.controls, 8);
         EXPECT_THAT(names.nameless, ::testing::IsEmpty()) << "place " << place;
+    }
+}
+
+// However late a page was built: rail, page, sill, and each control once.
+TEST(Window, IsWalkedByTabFromTheRailToTheSill)
+{
+    WindowAtWork at;
+    at.propose();
+    for (const Place place :
+        {Place::Gather, Place::Listen, Place::Compose, Place::Hang, Place::Keep}) {
+        at.window().go(place);
+        at.settle();
+        QWidget* first = nextStop(at.window(), nullptr, true);
+        ASSERT_NE(first, nullptr);
+        first->setFocus();
+        QVector<QWidget*> walked{first};
+        const auto areaOf = [&](const QWidget* stop) {
+            return at.window().rail().isAncestorOf(stop) ? 0
+                : at.window().sill().isAncestorOf(stop)  ? 2
+                                                         : 1;
+        };
+        for (int i = 0; i < 500; ++i) {
+            at.key(Qt::Key_Tab);
+            QWidget* now = QApplication::focusWidget();
+            ASSERT_NE(now, nullptr);
+            if (now == first)
+                break;
+            ASSERT_FALSE(walked.contains(now)) << now->metaObject()->className();
+            EXPECT_GE(areaOf(now), areaOf(walked.back())) << now->metaObject()->className();
+            walked << now;
+        }
+        EXPECT_EQ(QApplication::focusWidget(), first) << "round";
+        EXPECT_EQ(areaOf(walked.back()), 2);
+        at.key(Qt::Key_Backtab);
+        EXPECT_EQ(QApplication::focusWidget(), walked.back());
     }
 }
 

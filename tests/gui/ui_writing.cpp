@@ -58,6 +58,18 @@ protected:
     WindowAtWork at;
 };
 
+TEST_F(Writing, IsKeptWhenTheWindowIsClosedInTheMiddle)
+{
+    const PieceId note = addNote(QStringLiteral("Before"));
+    begin();
+    ASSERT_TRUE(at.compose().isWriting());
+    at.type(QStringLiteral(" and half of a sen"));
+    const QString written = at.compose().stage().editor().text();
+    ASSERT_TRUE(written.contains(QStringLiteral("half of a sen")));
+    at.window().close();
+    EXPECT_EQ(at.piece(note).text, written);
+}
+
 // A hundred words: each letter sets this piece anew, and nothing else on the panel is touched.
 TEST_F(Writing, SetsOnlyTheWrittenPieceAtEachLetter)
 {

@@ -3,10 +3,12 @@
 #include <QCloseEvent>
 #include <QPaintEvent>
 #include <QPainter>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "app/jobs/book_jobs.h"
 #include "app/jobs/sentences.h"
+#include "app/ui/frame/tab_order.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
@@ -86,6 +88,7 @@ MainWindow::MainWindow(QWidget* parent)
 
 MainWindow::~MainWindow()
 {
+    keepUnfinished(); // a field that loses the focus later would ask a session that is gone
     delete m_gather; // its tables ask the book even while they are hidden
 }
 
@@ -97,6 +100,10 @@ void MainWindow::makeGather()
     connect(m_gather, &GatherPlace::experienceNamed, this, &MainWindow::beginExperience);
     connect(m_gather, &GatherPlace::pictureAsked, this, &MainWindow::askPicture);
     connect(m_gather, &GatherPlace::sheetsAsked, this, &MainWindow::askAnswerSheets);
+    connect(m_gather, &GatherPlace::groupsAsked, this, [this] {
+        go(Place::Listen);
+        m_listen->show(ListenPlace::Task::Groups);
+    });
     connect(m_gather, &GatherPlace::filesDropped, this, &MainWindow::takePictures);
     connect(m_gather, &GatherPlace::filesAsked, this, &MainWindow::askPictureFiles);
     connect(m_gather, &GatherPlace::folderAsked, this, &MainWindow::askPhotos);
@@ -115,9 +122,29 @@ void MainWindow::noteWhatYouSee()
 
 void MainWindow::closeEvent(QCloseEvent* event)
 {
-    m_gather->leave(); // words half written are kept
-    m_listen->leave();
+    keepUnfinished();
     QWidget::closeEvent(event);
+}
+
+void MainWindow::keepUnfinished()
+{
+    m_gather->leave();
+    m_listen->leave();
+    m_compose->endWriting(true);
+}
+
+bool MainWindow::focusNextPrevChild(bool next)
+{
+    QWidget* stop = nextStop(*this, focusWidget(), next);
+    if (stop == nullptr)
+        return false;
+    stop->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    for (QWidget* around = stop->parentWidget(); around != nullptr;
+         around = around->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(around))
+            area->ensureWidgetVisible(stop);
+    }
+    return true;
 }
 
 void MainWindow::paintEvent(QPaintEvent* event)

@@ -94,6 +94,7 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     void makeMenus();
@@ -104,6 +105,7 @@ private:
     void makeShowMenu(QMenu& menu);
     void makeLanguageMenu(QMenu& menu);
     void makeHelpMenu(QMenu& menu);
+    void keepUnfinished(); // words half written, in every place
     void moveRegion(int step);
     void chooseExperience();
 

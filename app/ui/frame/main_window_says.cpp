@@ -69,9 +69,11 @@ void MainWindow::refreshRail()
     m_rail->setExperience(experience != nullptr ? experience->title : QString(),
         book.info.title + QStringLiteral(", ")
             + counted(int(book.children.size()), tr("1 child"), tr("%1 children")));
+    const int children = int(book.children.size());
     m_rail->setLine(Place::Gather,
-        answers.answered() > 0 ? tr("%1 of %2 answers").arg(answers.answered()).arg(answers.asked())
-                               : tr("nothing yet"),
+        answers.asked() > 0 ? tr("%1 of %2 answers").arg(answers.answered()).arg(answers.asked())
+            : children > 0  ? counted(children, tr("1 child"), tr("%1 children"))
+                            : tr("nothing yet"),
         answers.answered() == 0                                  ? Nail::Untouched
             : answers.complete() == int(answers.children.size()) ? Nail::NothingMissing
                                                                  : Nail::InWork);

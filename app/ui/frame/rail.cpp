@@ -195,6 +195,11 @@ void Rail::setLine(Place place, const QString& line, PlaceNail::Nail nail)
     m_nails[std::size_t(place)]->setLine(line, nail);
 }
 
+QString Rail::line(Place place) const
+{
+    return m_nails[std::size_t(place)]->accessibleDescription();
+}
+
 void Rail::setExperience(const QString& title, const QString& about)
 {
     m_experience->setVisible(!title.isEmpty());

@@ -41,6 +41,7 @@ public:
     explicit Rail(QWidget* parent = nullptr);
     void setPlace(Place place);
     void setLine(Place place, const QString& line, PlaceNail::Nail nail);
+    [[nodiscard]] QString line(Place place) const;
     void setExperience(const QString& title, const QString& about);
     [[nodiscard]] QWidget* firstStop() const { return m_rover->stop(); }
     [[nodiscard]] Button* experience() const { return m_experience; }

@@ -68,6 +68,7 @@ GatherPlace::GatherPlace(Session& session, PictureShelf& shelf, QWidget* parent)
     connect(m_words, &WordsTask::heardAsked, this, [this] { go(GatherPart::Heard); });
     connect(m_words, &WordsTask::experienceNamed, this, &GatherPlace::experienceNamed);
     connect(m_words, &WordsTask::pictureAsked, this, &GatherPlace::pictureAsked);
+    connect(m_heard, &HeardTask::groupsAsked, this, &GatherPlace::groupsAsked);
     connect(m_heard, &HeardTask::childAsked, this, [this](ChildId child, bool whyNot) {
         go(GatherPart::Words);
         m_words->desk().goTo(child);

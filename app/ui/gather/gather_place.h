@@ -46,6 +46,7 @@ Q_SIGNALS:
     void filesDropped(const QStringList& files); // pictures of the experience
     void filesAsked();
     void sheetsAsked(); // to answer on
+    void groupsAsked(); // on to Listen
     void folderAsked();
     void displayAsked(wainscot::DisplayId display);
 

@@ -268,6 +268,10 @@ TaskPage::Saying HeardTask::saying()
         tr("Complete means an answer to each question, or your note why not."),
         {},
         {}};
+    if (next.empty() && answers.answered() > 0) {
+        saying.next = tr("Put ideas together");
+        saying.takeNext = [this] { Q_EMIT groupsAsked(); };
+    }
     if (next.empty())
         return saying;
     saying.next =

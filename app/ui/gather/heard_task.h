@@ -27,6 +27,7 @@ public:
 
 Q_SIGNALS:
     void childAsked(wainscot::ChildId child, bool whyNot); // take words down, or note why not
+    void groupsAsked(); // everybody was heard: on to Listen
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -351,7 +351,7 @@
         <translation>Pies de foto</translation>
     </message>
     <message>
-        <source>Children's words</source>
+        <source>Children&apos;s words</source>
         <translation>Palabras infantiles</translation>
     </message>
     <message>
@@ -402,15 +402,15 @@
         <translation>Bajarla del título</translation>
     </message>
     <message>
-        <source>Children's words a step smaller</source>
+        <source>Children&apos;s words a step smaller</source>
         <translation>Palabras de los niños, un paso más pequeñas</translation>
     </message>
     <message>
-        <source>Children's words a step larger</source>
+        <source>Children&apos;s words a step larger</source>
         <translation>Palabras de los niños, un paso más grandes</translation>
     </message>
     <message>
-        <source>Take the display's letters</source>
+        <source>Take the display&apos;s letters</source>
         <translation>Tomar la letra de la exposición</translation>
     </message>
     <message>
@@ -642,7 +642,7 @@
         <translation>El %1 % del panel queda en blanco; en %2 cabe todo y queda el %3 %.</translation>
     </message>
     <message>
-        <source>%1 % of the panel is white; with the children's words one step larger (step %2) %3 % is.</source>
+        <source>%1 % of the panel is white; with the children&apos;s words one step larger (step %2) %3 % is.</source>
         <translation>El %1 % del panel queda en blanco; con las palabras de los niños y las niñas un paso más grandes (paso %2) queda el %3 %.</translation>
     </message>
     <message>
@@ -698,7 +698,7 @@
         <translation>se lee desde 0,3 m hasta 10 m</translation>
     </message>
     <message>
-        <source>Step %1 for children's words</source>
+        <source>Step %1 for children&apos;s words</source>
         <translation>Paso %1 para las palabras de los niños y las niñas</translation>
     </message>
     <message>
@@ -706,7 +706,7 @@
         <translation>para ellas la escala de letra tiene los pasos 1 a 3; 0 lo deja al tipo de panel</translation>
     </message>
     <message>
-        <source>"%1" is no template</source>
+        <source>&quot;%1&quot; is no template</source>
         <translation>«%1» no es un tipo de panel</translation>
     </message>
     <message>
@@ -714,11 +714,11 @@
         <translation>los que hay son %1</translation>
     </message>
     <message>
-        <source>it has no photo and two children's words that may be shown</source>
+        <source>it has no photo and two children&apos;s words that may be shown</source>
         <translation>le faltan una foto y palabras de dos niños o niñas que se puedan mostrar</translation>
     </message>
     <message>
-        <source>it has no drawing with its maker's words that may be shown</source>
+        <source>it has no drawing with its maker&apos;s words that may be shown</source>
         <translation>le falta un dibujo, con palabras de quien lo hizo, que se pueda mostrar</translation>
     </message>
     <message>
@@ -734,7 +734,7 @@
         <translation>Solo en un idioma: «%1». El panel no está acabado hasta que esté en los dos.</translation>
     </message>
     <message>
-        <source>The experience "%1"</source>
+        <source>The experience &quot;%1&quot;</source>
         <translation>La experiencia «%1»</translation>
     </message>
     <message>
@@ -758,7 +758,7 @@
         <translation>Comparando imágenes</translation>
     </message>
     <message>
-        <source>The display "%1"</source>
+        <source>The display &quot;%1&quot;</source>
         <translation>La exposición «%1»</translation>
     </message>
     <message>
@@ -778,7 +778,7 @@
         <translation>Dibujando el panel %1</translation>
     </message>
     <message>
-        <source>row 1, the header, has no column "%1"; it has %2</source>
+        <source>row 1, the header, has no column &quot;%1&quot;; it has %2</source>
         <translation>la fila 1, la cabecera, no tiene la columna «%1»; tiene %2</translation>
     </message>
     <message>
@@ -802,15 +802,15 @@
         <translation>%1 es la misma imagen que %2.</translation>
     </message>
     <message>
-        <source>%1, row %2: there is no picture "%3" in the folder.</source>
+        <source>%1, row %2: there is no picture &quot;%3&quot; in the folder.</source>
         <translation>%1, fila %2: no hay ninguna imagen «%3» en la carpeta.</translation>
     </message>
     <message>
-        <source>"%1" is no kind of picture (photo or work); %2 is taken as a photo</source>
+        <source>&quot;%1&quot; is no kind of picture (photo or work); %2 is taken as a photo</source>
         <translation>«%1» no es un tipo de imagen (photo o work); %2 se toma como foto</translation>
     </message>
     <message>
-        <source>no child of this book is called "%1"; %2 stays cleared for no audience until somebody has looked</source>
+        <source>no child of this book is called &quot;%1&quot;; %2 stays cleared for no audience until somebody has looked</source>
         <translation>en este libro nadie se llama «%1»; %2 queda sin permiso para ningún público hasta que alguien mire quién sale</translation>
     </message>
     <message>
@@ -834,7 +834,7 @@
         <translation>falta la pregunta; las que hay son %1</translation>
     </message>
     <message>
-        <source>the prompt "%1" is not asked in this experience; known are %2</source>
+        <source>the prompt &quot;%1&quot; is not asked in this experience; known are %2</source>
         <translation>la pregunta «%1» no se hace en esta experiencia; las que hay son %2</translation>
     </message>
     <message>
@@ -842,7 +842,7 @@
         <translation>no hay palabras</translation>
     </message>
     <message>
-        <source>%1, row 1: the column "%2" is no prompt of this experience (%3); its cells are left out.</source>
+        <source>%1, row 1: the column &quot;%2&quot; is no prompt of this experience (%3); its cells are left out.</source>
         <translation>%1, fila 1: la columna «%2» no es una pregunta de esta experiencia (%3); sus celdas se dejan fuera.</translation>
     </message>
     <message>
@@ -850,15 +850,15 @@
         <translation>falta el niño o la niña</translation>
     </message>
     <message>
-        <source>no child of this book is called "%1"</source>
+        <source>no child of this book is called &quot;%1&quot;</source>
         <translation>en este libro nadie se llama «%1»</translation>
     </message>
     <message>
-        <source>"%1" is no way of telling; known are said, wrote, drew, signed, pointed</source>
+        <source>&quot;%1&quot; is no way of telling; known are said, wrote, drew, signed, pointed</source>
         <translation>«%1» no es una manera de contar; las que hay son said, wrote, drew, signed, pointed</translation>
     </message>
     <message>
-        <source>"%1" is no date (2026-11-03)</source>
+        <source>&quot;%1&quot; is no date (2026-11-03)</source>
         <translation>«%1» no es una fecha (2026-11-03)</translation>
     </message>
     <message>
@@ -886,11 +886,11 @@
         <translation>En esta pared no le queda espacio.</translation>
     </message>
     <message>
-        <source>It hangs at the children's eyes, %1 mm; grown-ups look down from %2 to %3 mm.</source>
+        <source>It hangs at the children&apos;s eyes, %1 mm; grown-ups look down from %2 to %3 mm.</source>
         <translation>Cuelga a la altura de los ojos de los niños y las niñas, %1 mm; las personas adultas miran hacia abajo desde %2 a %3 mm.</translation>
     </message>
     <message>
-        <source>The limit "%1"</source>
+        <source>The limit &quot;%1&quot;</source>
         <translation>El límite «%1»</translation>
     </message>
     <message>
@@ -906,7 +906,7 @@
         <translation>no tiene medidas</translation>
     </message>
     <message>
-        <source>No child's words would be on it.</source>
+        <source>No child&apos;s words would be on it.</source>
         <translation>No tendría palabras de ningún niño ni niña.</translation>
     </message>
     <message>
@@ -1130,7 +1130,7 @@
         <translation>Un tipo de panel necesita un nombre</translation>
     </message>
     <message>
-        <source>the program's own template has this name</source>
+        <source>the program&apos;s own template has this name</source>
         <translation>un tipo de panel del programa ya se llama así</translation>
     </message>
     <message>
@@ -1138,7 +1138,7 @@
         <translation>Guardar el tipo de panel %1</translation>
     </message>
     <message>
-        <source>Panel %1 of "%2"</source>
+        <source>Panel %1 of &quot;%2&quot;</source>
         <translation>El panel %1 de «%2»</translation>
     </message>
     <message>
@@ -1294,7 +1294,7 @@
         <translation>La imagen más grande tiene %1 veces el área de la siguiente; a partir de %2 veces guía la mirada.</translation>
     </message>
     <message>
-        <source>%1 is cut to %2 % of itself; a child's work is shown whole.</source>
+        <source>%1 is cut to %2 % of itself; a child&apos;s work is shown whole.</source>
         <translation>De %1 solo se ve el %2 %; las obras de niños y niñas se muestran enteras.</translation>
     </message>
     <message>
@@ -1354,7 +1354,7 @@
         <translation>El panel %1 no tiene título por el que empezar.</translation>
     </message>
     <message>
-        <source>The title is %1 times as large as the children's words; from %2 times on it is found first.</source>
+        <source>The title is %1 times as large as the children&apos;s words; from %2 times on it is found first.</source>
         <translation>El título tiene %1 veces el tamaño de las palabras de los niños y las niñas; a partir de %2 veces se ve primero.</translation>
     </message>
     <message>
@@ -1394,15 +1394,15 @@
         <translation>En este panel hay %1 tamaños de letra; bastan cuatro.</translation>
     </message>
     <message>
-        <source>The children's words are %1 times as large as the adult's text; at least %2 times makes them the loudest.</source>
+        <source>The children&apos;s words are %1 times as large as the adult&apos;s text; at least %2 times makes them the loudest.</source>
         <translation>Las palabras de los niños y las niñas tienen %1 veces el tamaño del texto adulto; con %2 veces o más son las que más se oyen.</translation>
     </message>
     <message>
-        <source>%1 is set in the other voice's face (%2).</source>
+        <source>%1 is set in the other voice&apos;s face (%2).</source>
         <translation>%1 lleva la letra de la otra voz (%2).</translation>
     </message>
     <message>
-        <source>The children's colour stands out %1 times as much as the adult's; it should be %2 times.</source>
+        <source>The children&apos;s colour stands out %1 times as much as the adult&apos;s; it should be %2 times.</source>
         <translation>El color de los niños y las niñas resalta %1 veces lo que el del texto adulto; deberían ser %2 veces.</translation>
     </message>
     <message>
@@ -1418,7 +1418,7 @@
         <translation>Hay %1 palabras en %2; de pie se leen como mucho %3.</translation>
     </message>
     <message>
-        <source>There are %1 words in %2; %3 leave more room for the children's.</source>
+        <source>There are %1 words in %2; %3 leave more room for the children&apos;s.</source>
         <translation>Hay %1 palabras en %2; con %3 queda más espacio para las de los niños y las niñas.</translation>
     </message>
     <message>
@@ -1430,7 +1430,7 @@
         <translation>En este panel no habla ningún niño ni niña; el texto adulto tiene %1 palabras.</translation>
     </message>
     <message>
-        <source>The adult says %1 words and the children %2; shorten the adult's text or let more children speak.</source>
+        <source>The adult says %1 words and the children %2; shorten the adult&apos;s text or let more children speak.</source>
         <translation>El texto adulto tiene %1 palabras, y el de los niños y las niñas, %2; acortar el texto adulto o dejar hablar a más niños y niñas.</translation>
     </message>
     <message>
@@ -1590,11 +1590,11 @@
         <translation>muestra a</translation>
     </message>
     <message>
-        <source>the column "%1" names "%2", which is no audience; known are %3, all and none</source>
+        <source>the column &quot;%1&quot; names &quot;%2&quot;, which is no audience; known are %3, all and none</source>
         <translation>la columna «%1» nombra «%2», que no es ningún público; se conocen %3, all y none</translation>
     </message>
     <message>
-        <source>the column "%1" says none and more at once</source>
+        <source>the column &quot;%1&quot; says none and more at once</source>
         <translation>la columna «%1» dice none y algo más a la vez</translation>
     </message>
     <message>
@@ -1602,7 +1602,7 @@
         <translation>falta el nombre</translation>
     </message>
     <message>
-        <source>"%1" is no date of birth (2021-04-17 or 2021-04) for %2</source>
+        <source>&quot;%1&quot; is no date of birth (2021-04-17 or 2021-04) for %2</source>
         <translation>«%1» no es fecha de nacimiento (2021-04-17 o 2021-04) para %2</translation>
     </message>
     <message>
@@ -1622,7 +1622,7 @@
         <translation>no tiene dos días con una imagen y palabras que puedan mostrarse</translation>
     </message>
     <message>
-        <source>it has no child's question that may be shown</source>
+        <source>it has no child&apos;s question that may be shown</source>
         <translation>no tiene ninguna pregunta infantil que pueda mostrarse</translation>
     </message>
     <message>
@@ -1630,7 +1630,7 @@
         <translation>Copiando imágenes</translation>
     </message>
     <message>
-        <source>It holds every child's words, name and pictures, also of those who may not be shown. Keep it as you would keep the class list.</source>
+        <source>It holds every child&apos;s words, name and pictures, also of those who may not be shown. Keep it as you would keep the class list.</source>
         <translation>Contiene las palabras, el nombre y las imágenes de todos los niños, también de quienes no deben mostrarse. Guardarlo con el cuidado de la lista de clase.</translation>
     </message>
     <message>
@@ -1650,11 +1650,11 @@
         <translation>Antes y después</translation>
     </message>
     <message>
-        <source>One child's questions</source>
+        <source>One child&apos;s questions</source>
         <translation>Las preguntas de un niño o una niña</translation>
     </message>
     <message>
-        <source>"%1"</source>
+        <source>&quot;%1&quot;</source>
         <translation>«%1»</translation>
     </message>
     <message>
@@ -1679,7 +1679,7 @@
         <translation>el papel es demasiado pequeño; use A4 o Carta</translation>
     </message>
     <message>
-        <source>The child "%1"</source>
+        <source>The child &quot;%1&quot;</source>
         <translation>El niño o la niña «%1»</translation>
     </message>
     <message>
@@ -1703,7 +1703,7 @@
         <translation>W3C WCAG 2, 1.4.6 (AAA)</translation>
     </message>
     <message>
-        <source>Wainscot's panel style</source>
+        <source>Wainscot&apos;s panel style</source>
         <translation>el estilo de panel de Wainscot</translation>
     </message>
     <message>
@@ -1715,7 +1715,7 @@
         <translation>un píxel por minuto de arco (agudeza de memoria): ppp = 87,3 / metros</translation>
     </message>
     <message>
-        <source>largest unprintable edge on plain paper in printers' manuals: 6.7 mm</source>
+        <source>largest unprintable edge on plain paper in printers&apos; manuals: 6.7 mm</source>
         <translation>mayor borde no imprimible en papel corriente según manuales de impresoras: 6,7 mm</translation>
     </message>
     <message>
@@ -1879,7 +1879,7 @@
         <translation>las imágenes %1 del %2</translation>
     </message>
     <message>
-        <source>the term's file %1 of %2</source>
+        <source>the term&apos;s file %1 of %2</source>
         <translation>el archivo del trimestre %1 del %2</translation>
     </message>
     <message>
@@ -1895,11 +1895,11 @@
         <translation>Título, altura mínima</translation>
     </message>
     <message>
-        <source>Children's words, least height</source>
+        <source>Children&apos;s words, least height</source>
         <translation>Palabras infantiles, altura mínima</translation>
     </message>
     <message>
-        <source>Adult's text, least height</source>
+        <source>Adult&apos;s text, least height</source>
         <translation>Texto adulto, altura mínima</translation>
     </message>
     <message>
@@ -1923,7 +1923,7 @@
         <translation>Tamaños de letra en un panel</translation>
     </message>
     <message>
-        <source>Children's words beside the adult's text</source>
+        <source>Children&apos;s words beside the adult&apos;s text</source>
         <translation>Palabras infantiles frente al texto adulto</translation>
     </message>
     <message>
@@ -1939,15 +1939,15 @@
         <translation>Contraste del texto corrido</translation>
     </message>
     <message>
-        <source>Children's colour beside the adult's</source>
+        <source>Children&apos;s colour beside the adult&apos;s</source>
         <translation>Color infantil frente al adulto</translation>
     </message>
     <message>
-        <source>A line of children's words</source>
+        <source>A line of children&apos;s words</source>
         <translation>Una línea de palabras infantiles</translation>
     </message>
     <message>
-        <source>A line of the adult's text</source>
+        <source>A line of the adult&apos;s text</source>
         <translation>Una línea del texto adulto</translation>
     </message>
     <message>
@@ -1979,11 +1979,11 @@
         <translation>Palabras de los créditos</translation>
     </message>
     <message>
-        <source>The adult's words beside the children's</source>
+        <source>The adult&apos;s words beside the children&apos;s</source>
         <translation>Palabras adultas frente a las infantiles</translation>
     </message>
     <message>
-        <source>School grade of the adult's text</source>
+        <source>School grade of the adult&apos;s text</source>
         <translation>Grado escolar del texto adulto</translation>
     </message>
     <message>
@@ -2031,7 +2031,7 @@
         <translation>Falta el título</translation>
     </message>
     <message>
-        <source>Title beside children's words</source>
+        <source>Title beside children&apos;s words</source>
         <translation>Título frente a palabras infantiles</translation>
     </message>
     <message>
@@ -2099,7 +2099,7 @@
         <translation>Letras unidas</translation>
     </message>
     <message>
-        <source>Words that are not the child's</source>
+        <source>Words that are not the child&apos;s</source>
         <translation>Palabras que no se dijeron</translation>
     </message>
     <message>
@@ -2143,7 +2143,7 @@
         <translation>NUREG-0700 rev. 2, 1.3.1-4 (mínimo 16 minutos de arco), desde ojos a su altura</translation>
     </message>
     <message>
-        <source>grade 6 to 8: a US school district's policy for writing to families</source>
+        <source>grade 6 to 8: a US school district&apos;s policy for writing to families</source>
         <translation>grado 6 a 8: norma de un distrito escolar de EE. UU. para escribir a las familias</translation>
     </message>
     <message>
@@ -2163,11 +2163,11 @@
         <translation>trabajos</translation>
     </message>
     <message>
-        <source>children's eyes</source>
+        <source>children&apos;s eyes</source>
         <translation>ojos infantiles</translation>
     </message>
     <message>
-        <source>grown-ups' eyes</source>
+        <source>grown-ups&apos; eyes</source>
         <translation>ojos adultos</translation>
     </message>
     <message>
@@ -2195,7 +2195,7 @@
         <translation>En %1, una unión atraviesa una parte marcada de %2.</translation>
     </message>
     <message>
-        <source>On %1, a seam goes through a child's work: %2.</source>
+        <source>On %1, a seam goes through a child&apos;s work: %2.</source>
         <translation>En %1, una unión atraviesa un trabajo infantil: %2.</translation>
     </message>
     <message>
@@ -2223,19 +2223,19 @@
         <translation>%1, panel %2</translation>
     </message>
     <message>
-        <source>The middle of %1 hangs at %2 cm, above grown-ups' eyes (%3 to %4 cm).</source>
+        <source>The middle of %1 hangs at %2 cm, above grown-ups&apos; eyes (%3 to %4 cm).</source>
         <translation>El centro de %1 cuelga a %2 cm, por encima de los ojos adultos (de %3 a %4 cm).</translation>
     </message>
     <message>
-        <source>The middle of %1 hangs at %2 cm, below grown-ups' eyes (%3 to %4 cm).</source>
+        <source>The middle of %1 hangs at %2 cm, below grown-ups&apos; eyes (%3 to %4 cm).</source>
         <translation>El centro de %1 cuelga a %2 cm, por debajo de los ojos adultos (de %3 a %4 cm).</translation>
     </message>
     <message>
-        <source>The middle of %1 hangs at %2 cm, above the children's eyes (%3 to %4 cm).</source>
+        <source>The middle of %1 hangs at %2 cm, above the children&apos;s eyes (%3 to %4 cm).</source>
         <translation>El centro de %1 cuelga a %2 cm, por encima de los ojos infantiles (de %3 a %4 cm).</translation>
     </message>
     <message>
-        <source>The middle of %1 hangs at %2 cm, below the children's eyes (%3 to %4 cm).</source>
+        <source>The middle of %1 hangs at %2 cm, below the children&apos;s eyes (%3 to %4 cm).</source>
         <translation>El centro de %1 cuelga a %2 cm, por debajo de los ojos infantiles (de %3 a %4 cm).</translation>
     </message>
     <message>
@@ -2327,7 +2327,7 @@
         <translation>0,92 x estatura, percentiles 5 a 95, tablas de crecimiento CDC 2000 (una estimación)</translation>
     </message>
     <message>
-        <source>British women, 5th percentile, to men, 95th, floor to inner corner of the eye (a university's notes on anthropometry)</source>
+        <source>British women, 5th percentile, to men, 95th, floor to inner corner of the eye (a university&apos;s notes on anthropometry)</source>
         <translation>De mujeres británicas, percentil 5, a hombres, 95, del suelo al lagrimal (apuntes de antropometría de una universidad)</translation>
     </message>
 </context>
@@ -2428,7 +2428,7 @@
         <translation>de %1 a %2 cm</translation>
     </message>
     <message>
-        <source>Grown-ups' eyes</source>
+        <source>Grown-ups&apos; eyes</source>
         <translation>Ojos adultos</translation>
     </message>
     <message>
@@ -2436,12 +2436,23 @@
         <translation>de pie, percentil 5 a 95</translation>
     </message>
     <message>
-        <source>Children's eyes</source>
+        <source>Children&apos;s eyes</source>
         <translation>Ojos infantiles</translation>
     </message>
     <message>
         <source>%1 to %2 years, estimate</source>
         <translation>de %1 a %2 años, estimación</translation>
+    </message>
+</context>
+<context>
+    <name>WhoAnswers</name>
+    <message>
+        <source>%1, thinking on</source>
+        <translation>%1, que sigue pensando</translation>
+    </message>
+    <message>
+        <source>%1, answering %2</source>
+        <translation>%1, en respuesta a %2</translation>
     </message>
 </context>
 <context>
@@ -2759,7 +2770,7 @@
 <context>
     <name>wainscot::ui::CaptureDesk</name>
     <message>
-        <source>%1's words</source>
+        <source>%1&apos;s words</source>
         <translation>Palabras de %1</translation>
     </message>
     <message>
@@ -3572,7 +3583,7 @@
         <translation>a las %1</translation>
     </message>
     <message>
-        <source>Choose one to bring the display back to it, with today's permissions. That can be undone too.</source>
+        <source>Choose one to bring the display back to it, with today&apos;s permissions. That can be undone too.</source>
         <translation>Elegir uno para volver a él, con los permisos de hoy. También eso se puede deshacer.</translation>
     </message>
 </context>
@@ -3659,11 +3670,11 @@
         <translation>Proponer un panel</translation>
     </message>
     <message>
-        <source>"%1" is this panel now. You find it among the kinds of panel.</source>
+        <source>&quot;%1&quot; is this panel now. You find it among the kinds of panel.</source>
         <translation>Este panel es ahora «%1». Está entre los tipos de panel.</translation>
     </message>
     <message>
-        <source>"%1" is among the kinds of panel now.</source>
+        <source>&quot;%1&quot; is among the kinds of panel now.</source>
         <translation>«%1» está ya entre los tipos de panel.</translation>
     </message>
     <message>
@@ -4189,7 +4200,7 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Aquí aún no cuelga nada.</translation>
     </message>
     <message>
-        <source>A panel shows one question, the children's own words and the pictures of them at work.</source>
+        <source>A panel shows one question, the children&apos;s own words and the pictures of them at work.</source>
         <translation>Un panel muestra una pregunta, las palabras de los niños y las niñas, y sus imágenes mientras trabajan.</translation>
     </message>
     <message>
@@ -4233,7 +4244,7 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Con todo lo que aquí se puede mostrar.</translation>
     </message>
     <message>
-        <source>Start with one child's words</source>
+        <source>Start with one child&apos;s words</source>
         <translation>Empezar por lo que alguien dijo</translation>
     </message>
     <message>
@@ -4264,7 +4275,7 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Buscar en todo el libro</translation>
     </message>
     <message>
-        <source>Words, or a child's name</source>
+        <source>Words, or a child&apos;s name</source>
         <translation>Palabras, o el nombre de un niño</translation>
     </message>
     <message>
@@ -4776,11 +4787,11 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Planear una asamblea</translation>
     </message>
     <message>
-        <source>Moved %1's words</source>
+        <source>Moved %1&apos;s words</source>
         <translation>Mover palabras de %1</translation>
     </message>
     <message>
-        <source>%1's words are in your hand. Arrow keys choose a strand, Enter sets down.</source>
+        <source>%1&apos;s words are in your hand. Arrow keys choose a strand, Enter sets down.</source>
         <translation>En la mano: palabras de %1. Las flechas eligen un cordel, Intro las deja.</translation>
     </message>
     <message>
@@ -5001,7 +5012,7 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>aún no</translation>
     </message>
     <message>
-        <source>Marks are counted, children are not compared. The order is the class's own.</source>
+        <source>Marks are counted, children are not compared. The order is the class&apos;s own.</source>
         <translation>Se cuentan marcas, no se comparan niños ni niñas. El orden es el de la clase.</translation>
     </message>
     <message>
@@ -5091,6 +5102,10 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
     <message>
         <source>Listen to %1</source>
         <translation>Escuchar a %1</translation>
+    </message>
+    <message>
+        <source>Put ideas together</source>
+        <translation>Juntar ideas</translation>
     </message>
 </context>
 <context>
@@ -5321,6 +5336,10 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
     <message>
         <source>None of these words may hang in the hallway yet. Say in Gather, Class, what families allow.</source>
         <translation>Ninguna de estas palabras puede colgarse aún en el pasillo. Anotar en Reunir, Clase, qué permiten las familias.</translation>
+    </message>
+    <message>
+        <source>This is a draft from the groups, on %1, which their words fill. Change what should be otherwise.</source>
+        <translation>Es un borrador hecho con los grupos, en %1, que sus palabras llenan. Se puede cambiar lo que deba ser distinto.</translation>
     </message>
 </context>
 <context>
@@ -5801,7 +5820,7 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Idioma</translation>
     </message>
     <message>
-        <source>As this computer's</source>
+        <source>As this computer&apos;s</source>
         <translation>El de este equipo</translation>
     </message>
     <message>
@@ -6125,15 +6144,15 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Enviado a la impresora. Medir la regla de la primera hoja.</translation>
     </message>
     <message>
-        <source>The term's file</source>
+        <source>The term&apos;s file</source>
         <translation>El archivo del trimestre</translation>
     </message>
     <message>
-        <source>Making the term's file</source>
+        <source>Making the term&apos;s file</source>
         <translation>Haciendo el archivo del trimestre</translation>
     </message>
     <message>
-        <source>The term's file has %1 pages. It is at %2.</source>
+        <source>The term&apos;s file has %1 pages. It is at %2.</source>
         <translation>El archivo del trimestre tiene %1 páginas. Está en %2.</translation>
     </message>
     <message>
@@ -6141,11 +6160,11 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Un PDF con marcas de corte...</translation>
     </message>
     <message>
-        <source>Make the term's file...</source>
+        <source>Make the term&apos;s file...</source>
         <translation>Hacer el archivo del trimestre...</translation>
     </message>
     <message>
-        <source>Make the term's file</source>
+        <source>Make the term&apos;s file</source>
         <translation>Hacer el archivo del trimestre</translation>
     </message>
     <message>
@@ -6419,7 +6438,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Llevar, recuperar, borrar.</translation>
     </message>
     <message>
-        <source>The term's file asks again what families allow. A packed book and data hold everything.</source>
+        <source>The term&apos;s file asks again what families allow. A packed book and data hold everything.</source>
         <translation>El archivo del trimestre vuelve a preguntar qué permiten las familias. Un libro empaquetado y los datos contienen todo.</translation>
     </message>
     <message>
@@ -6575,7 +6594,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Foto de la pared</translation>
     </message>
     <message>
-        <source>Say who stands in front of it; then the term's file can show it.</source>
+        <source>Say who stands in front of it; then the term&apos;s file can show it.</source>
         <translation>Decir quién está delante; después puede ir en el archivo del trimestre.</translation>
     </message>
     <message>
@@ -6622,7 +6641,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>%1 responde a %2. Intro lo guarda, Esc lo descarta.</translation>
     </message>
     <message>
-        <source>Who changed their mind? Press the child's letter.</source>
+        <source>Who changed their mind? Press the child&apos;s letter.</source>
         <translation>¿Quién cambió de idea? Pulsar su letra.</translation>
     </message>
     <message>
@@ -6630,7 +6649,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Una nota de la asamblea</translation>
     </message>
     <message>
-        <source>%1's answer</source>
+        <source>%1&apos;s answer</source>
         <translation>Respuesta de %1</translation>
     </message>
     <message>
@@ -6726,15 +6745,11 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>%1 (para otro día)</translation>
     </message>
     <message>
-        <source>%1, answering %2</source>
-        <translation>%1, en respuesta a %2</translation>
-    </message>
-    <message>
         <source>What was answered to this today</source>
         <translation>Lo que hoy se respondió a esto</translation>
     </message>
     <message>
-        <source>Who is speaking? Press the child's letter, type, Enter.</source>
+        <source>Who is speaking? Press the child&apos;s letter, type, Enter.</source>
         <translation>¿Quién habla? Pulsar su letra, escribir, Intro.</translation>
     </message>
     <message>
@@ -6781,6 +6796,10 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <source>What we do not agree on</source>
         <translation>En qué no estamos de acuerdo</translation>
     </message>
+    <message>
+        <source>%1 thinks on. Enter keeps it, Esc leaves it.</source>
+        <translation>%1 sigue pensando. Intro lo guarda, Esc lo deja.</translation>
+    </message>
 </context>
 <context>
     <name>wainscot::ui::MeetingsPage</name>
@@ -6813,7 +6832,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>%1 grupos</translation>
     </message>
     <message>
-        <source>The words are shown large; a child's letter takes down what the child answers.</source>
+        <source>The words are shown large; a child&apos;s letter takes down what the child answers.</source>
         <translation>Las palabras se ven grandes; con la letra de cada cual se anota su respuesta.</translation>
     </message>
     <message>
@@ -6833,7 +6852,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Planear una asamblea</translation>
     </message>
     <message>
-        <source>In a meeting the children's words stand large, one idea at a time, and what others answer is kept under it.</source>
+        <source>In a meeting the children&apos;s words stand large, one idea at a time, and what others answer is kept under it.</source>
         <translation>En una asamblea las palabras de los niños y las niñas se ven grandes, una idea cada vez, y debajo se guarda lo que se responde.</translation>
     </message>
     <message>
@@ -6851,10 +6870,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Another day for the meeting</source>
         <translation>Otro día para la asamblea</translation>
-    </message>
-    <message>
-        <source>In this order. A slip that is pressed is read out, or not after all.</source>
-        <translation>En este orden. Al pulsar una tira se lee en voz alta, o ya no.</translation>
     </message>
     <message>
         <source>Earlier</source>
@@ -6913,12 +6928,16 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>%1 cambió de idea</translation>
     </message>
     <message>
-        <source>answering %1</source>
-        <translation>en respuesta a %1</translation>
-    </message>
-    <message>
         <source>For another day: %1</source>
         <translation>Para otro día: %1</translation>
+    </message>
+    <message>
+        <source>No meeting was held yet.</source>
+        <translation>Todavía no hubo ninguna reunión.</translation>
+    </message>
+    <message>
+        <source>In this order. Press a slip to leave it out of what is read, or to take it in again.</source>
+        <translation>En este orden. Una ficha que se pulsa no se lee, o se vuelve a leer.</translation>
     </message>
 </context>
 <context>
@@ -7864,7 +7883,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Guardar la nota</translation>
     </message>
     <message>
-        <source>What you see is yours; the children's own words go under Take words down.</source>
+        <source>What you see is yours; the children&apos;s own words go under Take words down.</source>
         <translation>Lo que ve es suyo; las palabras de los niños van en Anotar palabras.</translation>
     </message>
 </context>
@@ -7901,7 +7920,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Hacer el PDF</translation>
     </message>
     <message>
-        <source>A box under each question, as large as the child's age needs.</source>
+        <source>A box under each question, as large as the child&apos;s age needs.</source>
         <translation>Un recuadro bajo cada pregunta, tan grande como pide la edad.</translation>
     </message>
     <message>
@@ -8098,7 +8117,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Los %1 textos se pueden leer desde aquí.</translation>
     </message>
     <message>
-        <source>With ease: capitals of %1 arcminutes and more (NUREG-0700; for weaker sight in the proportion of DIN 1450). Lost: below %2. Blur and limits are models of eyes, not a test of anybody's.</source>
+        <source>With ease: capitals of %1 arcminutes and more (NUREG-0700; for weaker sight in the proportion of DIN 1450). Lost: below %2. Blur and limits are models of eyes, not a test of anybody&apos;s.</source>
         <translation>Cómodo: mayúsculas de %1 minutos de arco o más (NUREG-0700; con vista más débil, en la proporción de DIN 1450). Perdido: por debajo de %2. El desenfoque y los límites son modelos de ojos, no una prueba de los de nadie.</translation>
     </message>
 </context>
@@ -8163,7 +8182,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Para todo el mundo</translation>
     </message>
     <message>
-        <source>The term's file</source>
+        <source>The term&apos;s file</source>
         <translation>El archivo del trimestre</translation>
     </message>
     <message>
@@ -8472,7 +8491,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Otro nombre...</translation>
     </message>
     <message>
-        <source>The wall's name</source>
+        <source>The wall&apos;s name</source>
         <translation>El nombre de la pared</translation>
     </message>
     <message>
@@ -8548,7 +8567,7 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Añadir una foto de la pared</translation>
     </message>
     <message>
-        <source>It goes into the term's file, after the panels</source>
+        <source>It goes into the term&apos;s file, after the panels</source>
         <translation>Va en el archivo del trimestre, después de los paneles</translation>
     </message>
     <message>

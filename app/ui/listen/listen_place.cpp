@@ -9,6 +9,7 @@
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/tokens.h"
 #include "app/ui/places/pages.h"
+#include "core/base/paper_size.h"
 
 namespace wainscot::ui {
 
@@ -198,7 +199,11 @@ void ListenPlace::takeWall(const ArrangeOutcome& outcome)
         return;
     m_session.chooseDisplay(outcome.display.id);
     Q_EMIT wallMade();
-    Q_EMIT announced(tr("This is a draft from the groups. Change what should be otherwise."));
+    Q_EMIT announced(outcome.display.panelSize == ArrangeJob{}.panelSize
+            ? tr("This is a draft from the groups. Change what should be otherwise.")
+            : tr("This is a draft from the groups, on %1, which their words fill. Change what "
+                 "should be otherwise.")
+                  .arg(nameOfPaper(outcome.display.panelSize)));
 }
 
 bool ListenPlace::eventFilter(QObject* watched, QEvent* event)

@@ -140,9 +140,12 @@ void MeetingRun::childCalled(ChildId child)
             tr("%1 changed their mind. What does %1 think now?").arg(nameOf(child)));
         return;
     }
+    const Quote* idea = m_session.book().quotes.find(ideaInTurn());
     beginWriting({std::nullopt, child},
-        tr("%1 answers %2. Enter keeps it, Esc leaves it.")
-            .arg(nameOf(child), whoSaid(ideaInTurn())));
+        idea != nullptr && idea->child == child
+            ? tr("%1 thinks on. Enter keeps it, Esc leaves it.").arg(nameOf(child))
+            : tr("%1 answers %2. Enter keeps it, Esc leaves it.")
+                  .arg(nameOf(child), whoSaid(ideaInTurn())));
 }
 
 void MeetingRun::beginWriting(const Writing& writing, const QString& prompt)

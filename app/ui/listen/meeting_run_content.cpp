@@ -11,6 +11,7 @@
 #include "app/ui/listen/answer_slip.h"
 #include "app/ui/listen/idea_in_turn.h"
 #include "app/ui/listen/seat.h"
+#include "app/ui/listen/who_answers.h"
 
 namespace wainscot::ui {
 
@@ -144,12 +145,8 @@ QWidget* MeetingRun::makeMiddle()
         isCarried ? tr("%1 (for another day)").arg(label) : label, 1.8, tokens().accent));
     auto* idea = new IdeaInTurn;
     const Quote* quote = book.quotes.find(ideaInTurn());
-    if (quote != nullptr) {
-        const QString to = whoSaid(quote->repliesTo);
-        idea->setIdea(quote->words,
-            to.isEmpty() ? nameOf(quote->child)
-                         : tr("%1, answering %2").arg(nameOf(quote->child), to));
-    }
+    if (quote != nullptr)
+        idea->setIdea(quote->words, whoAnswers(book, *quote));
     column->addWidget(idea, 1);
     if (width() >= scaled(kNarrow))
         column->addWidget(makeOthers());
@@ -174,6 +171,7 @@ QWidget* MeetingRun::makeOthers()
         if (quote == nullptr || quote->repliesTo.isValid())
             continue;
         auto* one = new QVBoxLayout;
+        one->setSpacing(0);
         one->addWidget(new WordsLabel(quote->words.simplified(), 1.7, tokens().ink));
         one->addWidget(new WordsLabel(nameOf(quote->child), 1.2, tokens().quiet));
         one->addStretch(1);
@@ -206,9 +204,8 @@ QWidget* MeetingRun::makeReplies()
     row->setSpacing(air(3));
     const std::size_t first = today.size() > kMostReplies ? today.size() - kMostReplies : 0;
     for (std::size_t at = first; at < today.size(); ++at) {
-        const QString foot =
-            tr("%1, answering %2").arg(nameOf(today[at]->child), whoSaid(today[at]->repliesTo));
-        auto* slip = new AnswerSlip(today[at]->id, today[at]->words, foot, 1.2);
+        auto* slip =
+            new AnswerSlip(today[at]->id, today[at]->words, whoAnswers(book, *today[at]), 1.2);
         slip->setMovable(false);
         slip->setFocusPolicy(Qt::NoFocus);
         connect(slip, &AnswerSlip::clicked, this, [this, id = today[at]->id] {

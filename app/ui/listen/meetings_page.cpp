@@ -10,6 +10,7 @@
 #include "app/ui/kit/button.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/kit/tokens.h"
+#include "app/ui/listen/who_answers.h"
 
 namespace wainscot::ui {
 
@@ -59,7 +60,8 @@ TaskPage::Saying MeetingsPage::saying()
     const int held = experience != nullptr
         ? int(meetingsOf(m_session.book(), experience->id).size()) - (planned != nullptr ? 1 : 0)
         : 0;
-    const QString done = counted(held, tr("1 meeting held."), tr("%1 meetings held."));
+    const QString done = held == 0 ? tr("No meeting was held yet.")
+                                   : counted(held, tr("1 meeting held."), tr("%1 meetings held."));
     if (planned != nullptr && !planned->groups.empty()) {
         const MeetingId id = planned->id;
         return {
@@ -156,7 +158,8 @@ void MeetingsPage::addPlanned(const Meeting& meeting)
     m_column->addLayout(row);
     m_column->addWidget(new Label(meeting.groups.empty()
             ? tr("Choose two or three groups to give back to the class.")
-            : tr("In this order. A slip that is pressed is read out, or not after all."),
+            : tr("In this order. Press a slip to leave it out of what is read, or to take it in "
+                 "again."),
         0.95,
         QFont::Normal,
         true));
@@ -296,14 +299,7 @@ void MeetingsPage::addHeld(const Meeting& meeting)
     for (const auto& [id, quote] : book.quotes.rows()) {
         if (quote.meeting != meeting.id)
             continue;
-        const Quote* idea = book.quotes.find(quote.repliesTo);
-        const QString to =
-            idea != nullptr ? tr("answering %1").arg(childName(idea->child)) : QString();
-        auto* words = new AnswerSlip(id,
-            quote.words,
-            to.isEmpty() ? childName(quote.child)
-                         : QStringLiteral("%1, %2").arg(childName(quote.child), to),
-            1.0);
+        auto* words = new AnswerSlip(id, quote.words, whoAnswers(book, quote), 1.0);
         words->setMovable(false);
         m_stops << words;
         column->addWidget(words);
