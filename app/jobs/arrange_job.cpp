@@ -18,6 +18,7 @@ namespace wainscot {
 namespace {
 
 constexpr int kMomentsOnAPanel = 4;
+constexpr int kTellingsOfIdeas = 12; // on one panel; fewer where they do not fit
 constexpr int kMostPanels = 20;
 constexpr int kMostAttempts = 4;
 constexpr int kTighterPercent = 85;
@@ -108,8 +109,11 @@ std::optional<Error> unknownPlan(const Book& book, const QString& plan)
         Says::tr("known are %1").arg(listInWords(known))};
 }
 
-int momentsFor(const PanelTemplate* own, int panels)
+// `tighter`: how often the words had to be given up already.
+int momentsFor(const Material& material, const PanelTemplate* own, int panels, int tighter)
 {
+    if (!material.ideas.empty())
+        return std::max<int>(kTellingsOfIdeas - 2 * tighter, int(material.ideas.size()));
     if (own == nullptr)
         return panels * kMomentsOnAPanel;
     const auto quotes = std::count_if(own->places.begin(),
@@ -153,8 +157,11 @@ std::vector<PanelDraft> ownDrafts(const Material& material, int panels)
     return {draftThread(material)};
 }
 
-Drafts draftsFor(
-    const Material& material, int panels, const std::vector<Piece>& pinned, const QuoteRoom& room)
+Drafts draftsFor(const Material& material,
+    int panels,
+    const std::vector<Piece>& pinned,
+    const QuoteRoom& room,
+    int tighter)
 {
     Drafts drafts;
     if (!isOfDays(material.display.plan)) {
@@ -164,12 +171,16 @@ Drafts draftsFor(
             return piece.kind == PieceKind::Quote && !isOnLocked(piece, *material.book);
         });
         const PanelTemplate* own = ownTemplate(*material.book, material.display.plan);
-        const int moments = std::max(1, momentsFor(own, panels) - static_cast<int>(placed));
+        const int moments =
+            std::max(1, momentsFor(material, own, panels, tighter) - static_cast<int>(placed));
         const Selection selection = selectDays(material, moments, panels, room);
         drafts.missingCm2 = selection.missingCm2;
         for (const Moment& moment : selection.moments)
             drafts.quotes.insert(moment.quote->id);
-        drafts.panels = draftDays(material, selection, panels);
+        if (material.ideas.empty())
+            drafts.panels = draftDays(material, selection, panels);
+        else
+            drafts.panels = {draftIdeas(material, selection)};
     }
     withoutPinned(drafts.panels, pinned, *material.book);
     return drafts;
@@ -281,7 +292,7 @@ Arranged arrangeInRoom(const Material& material,
 {
     std::optional<ArrangeOutcome> best;
     for (int count = 0; count < kMostAttempts; ++count) {
-        const Drafts drafts = draftsFor(material, panels, pinned, room);
+        const Drafts drafts = draftsFor(material, panels, pinned, room, count);
         if (const auto fault = nothingToShow(material, drafts, pinned))
             return *fault;
         bool dropped = false;
@@ -388,8 +399,10 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
         return Error{ErrorCode::Refused,
             quoted(display),
             Says::tr("all of its panels are locked; unlock one or ask for one more")};
-    const QuoteRoom room =
-        isOfDays(material.display.plan) ? quoteRoom(material, rules, open) : QuoteRoom();
+    material.ideas = ideas;
+    // Words of ideas stand close together: how many fit is tried, not estimated.
+    const bool estimated = isOfDays(material.display.plan) && ideas.empty();
+    const QuoteRoom room = estimated ? quoteRoom(material, rules, open) : QuoteRoom();
     Arranged arranged = arrangeInRoom(material, open, proposal.pinned(), room, run, advises);
     if (auto* outcome = arranged ? std::get_if<ArrangeOutcome>(&*arranged) : nullptr)
         tellWhatIsUntranslated(material, *outcome);

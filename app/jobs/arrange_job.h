@@ -57,6 +57,7 @@ struct ArrangeJob {
     QString pairing; // empty = what suits the plan
     QString palette; // empty = what suits the plan
     bool advises = true; // tries what would suit better; costs some solves where something would
+    std::vector<GroupId> ideas; // words stand by these groups instead of by days; one panel
     std::optional<int> voiceStep; // children's words on the type scale, 1..3; 0 = the plan's own
 
     Result<std::variant<ArrangeOutcome, ArrangeFailure>> run(

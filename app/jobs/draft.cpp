@@ -139,13 +139,7 @@ std::vector<PanelDraft> draftDays(const Material& material, const Selection& sel
         for (const Moment& moment : moments)
             addMoment(draft, material, moment, oneDay);
     }
-    if (!experience.interpretation.isEmpty())
-        drafts.back().pieces.push_back(textPiece(PieceKind::Interpretation,
-            experience.interpretation,
-            QStringLiteral("What we make of it")));
-    if (!experience.nextSteps.isEmpty())
-        drafts.back().pieces.push_back(
-            textPiece(PieceKind::NextStep, experience.nextSteps, QStringLiteral("Next")));
+    addAdultTexts(drafts.back(), experience);
     return drafts;
 }
 

@@ -16,6 +16,9 @@ struct PanelDraft {
 // last. The moments are shared out evenly for a start (spread.h decides).
 [[nodiscard]] std::vector<PanelDraft> draftDays(
     const Material& material, const Selection& selection, int panels);
+// The class's ideas on one panel: for each group its name, a picture and its words, each followed
+// by what was answered to it. `selection` says which words.
+[[nodiscard]] PanelDraft draftIdeas(const Material& material, const Selection& selection);
 // The way into a further panel: the days its words are of, the experience's title where all words
 // of the display are of one.
 [[nodiscard]] QString furtherTitle(

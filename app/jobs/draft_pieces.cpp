@@ -37,6 +37,17 @@ Piece quotePiece(const Quote& quote, int group)
     return piece;
 }
 
+void addAdultTexts(PanelDraft& draft, const Experience& experience)
+{
+    if (!experience.interpretation.isEmpty())
+        draft.pieces.push_back(textPiece(PieceKind::Interpretation,
+            experience.interpretation,
+            QStringLiteral("What we make of it")));
+    if (!experience.nextSteps.isEmpty())
+        draft.pieces.push_back(
+            textPiece(PieceKind::NextStep, experience.nextSteps, QStringLiteral("Next")));
+}
+
 QString creditsLine(const Material& material, const std::vector<const Quote*>& quotes)
 {
     const QString& own = material.experience.credits;

@@ -9,6 +9,8 @@ namespace wainscot {
 // With the picture's own caption, and the part that must stay in view.
 [[nodiscard]] Piece picturePiece(const Picture& picture, int group, bool dominant);
 [[nodiscard]] Piece quotePiece(const Quote& quote, int group);
+// What the adult makes of it, and what comes next, where that is written.
+void addAdultTexts(PanelDraft& draft, const Experience& experience);
 // The teacher's own line, or one made from what is known.
 [[nodiscard]] QString creditsLine(
     const Material& material, const std::vector<const Quote*>& quotes);

@@ -19,6 +19,7 @@ struct Material {
     std::vector<LeftOut> refused;
     std::vector<const Picture*> placed; // stand on the display already
     std::set<ChildId> heard; // whose words or work stand on the display already
+    std::vector<GroupId> ideas; // what the display is made from; none = all, by days
 
     [[nodiscard]] std::optional<QDate> dayOf(const Quote& quote) const;
     [[nodiscard]] std::optional<QDate> dayOf(const Picture& picture) const;

@@ -50,6 +50,8 @@ QString choosePlan(const ArrangeJob& job, const Display* known, const Material& 
 {
     if (!job.plan.isEmpty())
         return job.plan;
+    if (!job.ideas.empty())
+        return QStringLiteral("days"); // with ideas in the place of days
     const bool samePaper = known != nullptr && known->panelSize == job.panelSize;
     if (samePaper && !known->plan.isEmpty())
         return known->plan;

@@ -231,7 +231,8 @@ bool Proposal::makeRoom(int panel)
     if (plan == QLatin1String("voices") || plan == QLatin1String("thread")) {
         if (dropLongestQuote(draft, m_book, kLeastVoices, dropped))
             return true;
-    } else if (dropLongestMoment(draft, m_book, dropped)) {
+    } else if (dropLongestQuote(draft, m_book, 0, dropped)
+        || dropLongestMoment(draft, m_book, dropped)) {
         return true;
     }
     for (const PieceKind kind : {PieceKind::NextStep, PieceKind::Interpretation}) {

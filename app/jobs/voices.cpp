@@ -138,15 +138,22 @@ private:
             for (const QuoteId quote : group.quotes)
                 groups.try_emplace(quote, count);
         }
+        // An answer belongs to the group of the idea it answers.
+        const auto groupOf = [&](const Quote& told) {
+            std::set<QuoteId> seen;
+            for (const Quote* one = &told; one != nullptr && seen.insert(one->id).second;
+                 one = m_material.book->quotes.find(one->repliesTo)) {
+                if (const auto known = groups.find(one->id); known != groups.end())
+                    return known->second;
+            }
+            return 0;
+        };
         for (std::size_t at = 0; at < m_problem.candidates.size(); ++at) {
             const Quote& quote = *m_material.quotes[at];
             const auto day = m_days.find(m_material.dayOf(quote));
-            const auto known = groups.find(quote.id);
-            if (count == 0)
-                m_problem.candidates[at].group =
-                    static_cast<int>(std::distance(m_days.begin(), day)) + 1;
-            else
-                m_problem.candidates[at].group = known == groups.end() ? 0 : known->second;
+            m_problem.candidates[at].group = count == 0
+                ? static_cast<int>(std::distance(m_days.begin(), day)) + 1
+                : groupOf(quote);
         }
     }
 

@@ -23,6 +23,17 @@ std::set<QuoteId> wordsOf(const Book& book, const std::vector<GroupId>& groups)
     return words;
 }
 
+// A group that two meetings talked about is one idea.
+std::vector<GroupId> eachOnce(const std::vector<GroupId>& groups)
+{
+    std::vector<GroupId> once;
+    for (const GroupId group : groups) {
+        if (std::find(once.begin(), once.end(), group) == once.end())
+            once.push_back(group);
+    }
+    return once;
+}
+
 // The book as if nothing else had been said about the experience.
 Book withOnly(const Book& book, ExperienceId experience, const std::set<QuoteId>& words)
 {
@@ -99,8 +110,11 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> WallDraftJob::run(
     arrange.display = display;
     arrange.audience = audience;
     arrange.panelSize = panelSize.value_or(arrange.panelSize);
-    if (groups.size() == 1 && travelsOverMeetings(book, words))
+    const std::vector<GroupId> ideas = eachOnce(groups);
+    if (ideas.size() == 1 && travelsOverMeetings(book, words))
         arrange.plan = QStringLiteral("thread");
+    else
+        arrange.ideas = ideas;
     auto outcome = arrange.run(scratch, run);
     if (const auto paper = panelSize ? std::nullopt : fillingPaper(outcome)) {
         arrange.panelSize = *paper;

@@ -8,7 +8,8 @@
 
 namespace wainscot {
 
-// Only the words of the chosen groups and what was answered to them are there to be selected from.
+// Only the words of the chosen groups and what was answered to them are there to be selected from;
+// they stand by idea, every child before any child twice.
 // Where the adults' interpretation is not written yet, their answers on looking back stand for it.
 // One group talked about in two meetings or more becomes the thread of an idea. NotFound for an
 // unknown experience, WrongUse without a group.

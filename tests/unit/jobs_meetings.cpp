@@ -137,6 +137,41 @@ TEST_F(Met, ADraftNeedsAGroup)
     EXPECT_EQ(job.run(small.book, {}).error().code, ErrorCode::NotFound);
 }
 
+TEST_F(Met, ADraftStandsByIdeaWithItsAnswersAndHearsEverybody)
+{
+    Group other = *small.book.groups.find(group);
+    other.id = small.book.groups.newId();
+    other.label = QStringLiteral("wind");
+    Group first = *small.book.groups.find(group);
+    first.label = QStringLiteral("sun");
+    other.quotes = {small.quote(wren, QStringLiteral("The wind eats it"))};
+    small.book.groups.put(other);
+    small.book.groups.put(first);
+    const QuoteId answer = reply(idea, will, "Then the sun would be full");
+    WallDraftJob job{small.experience, {other.id, group, other.id}, QStringLiteral("Draft")};
+    const auto made = job.run(small.book, {});
+    ASSERT_TRUE(made.ok());
+    std::map<QuoteId, int> places;
+    std::map<QuoteId, int> ideas;
+    QStringList labels;
+    int at = 0;
+    for (const ArrangedPiece& one : std::get<ArrangeOutcome>(*made).pieces) {
+        ++at;
+        if (one.piece.kind == PieceKind::Label)
+            labels << one.piece.text;
+        if (one.piece.quote.isValid()) {
+            places[one.piece.quote] = at;
+            ideas[one.piece.quote] = one.piece.group;
+        }
+    }
+    EXPECT_EQ(labels, (QStringList{QStringLiteral("wind"), QStringLiteral("sun")}));
+    ASSERT_EQ(places.size(), 3U);
+    EXPECT_LT(places[other.quotes.front()], places[idea]) << "in the order of the groups";
+    EXPECT_EQ(places[answer], places[idea] + 1) << "after what it answers";
+    EXPECT_EQ(ideas[answer], ideas[idea]);
+    EXPECT_NE(ideas[idea], ideas[other.quotes.front()]);
+}
+
 // Four short quotes and no picture: half of an A1 would hang there white.
 TEST_F(Met, ADraftOfFewWordsTakesThePaperThatTheyFill)
 {
