@@ -1,18 +1,33 @@
-# Everything that reads what others made, given any bytes. A short run is a test; the programs
-# fuzz_csv, fuzz_template, fuzz_picture, fuzz_data, fuzz_book and fuzz_pack are for long runs, with libFuzzer
-# where clang builds them with -DWAINSCOT_FUZZ=ON.
+# Everything that reads what others made, given any bytes. A short run is a test; the programs fuzz_csv,
+# fuzz_book ... (one for each target) are for long runs, with libFuzzer where clang builds them with
+# -DWAINSCOT_FUZZ=ON.
 option(WAINSCOT_FUZZ "build the long fuzzing runs with libFuzzer (clang)" OFF)
 set(fuzzed core_base core_model core_media core_store Qt6::Sql)
+set(fuzz_sources fuzz/mutator.cpp fuzz/promises.cpp fuzz/seeds.cpp fuzz/targets.cpp fuzz/targets_pixels.cpp
+  fuzz/targets_store.cpp)
 
 wainscot_test(fuzz_short fault
-  SOURCES fault/fuzz_short.cpp fuzz/mutator.cpp fuzz/targets.cpp fuzz/targets_store.cpp
-  LINK ${fuzzed})
-foreach(name csv template picture data book pack)
-  add_executable(fuzz_${name} EXCLUDE_FROM_ALL fuzz/long_run.cpp fuzz/mutator.cpp fuzz/targets.cpp fuzz/targets_store.cpp)
+  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_gather.cpp ${fuzz_sources}
+  LINK app_jobs ${fuzzed})
+
+# fuzz_program(NAME FUNCTION [what it needs besides])
+function(fuzz_program name function)
+  add_executable(fuzz_${name} EXCLUDE_FROM_ALL fuzz/long_run.cpp ${fuzz_sources} ${ARGN})
   target_link_libraries(fuzz_${name} PRIVATE w_options test_places ${fuzzed})
-  target_compile_definitions(fuzz_${name} PRIVATE FUZZ_TARGET="${name}")
+  target_compile_definitions(fuzz_${name} PRIVATE FUZZ_TARGET="${name}" FUZZ_FUNCTION=${function})
   if(WAINSCOT_FUZZ)
     target_compile_definitions(fuzz_${name} PRIVATE WAINSCOT_LIBFUZZER)
     target_link_options(fuzz_${name} PRIVATE -fsanitize=fuzzer)
   endif()
+endfunction()
+foreach(name csv picture pixels treatment wall data book pack)
+  fuzz_program(${name} ${name})
+endforeach()
+fuzz_program(template templateFile)
+foreach(pair class=classList words=words photos=photoList)
+  string(REPLACE "=" ";" pair ${pair})
+  list(GET pair 0 name)
+  list(GET pair 1 function)
+  fuzz_program(${name} ${function} fuzz/targets_gather.cpp)
+  target_link_libraries(fuzz_${name} PRIVATE app_jobs)
 endforeach()

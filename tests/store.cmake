@@ -1,7 +1,7 @@
 wainscot_test(store_unit unit
   SOURCES unit/store_book.cpp unit/store_earlier.cpp unit/store_made_files.cpp unit/store_migration.cpp unit/store_originals.cpp unit/store_pack.cpp
   LINK test_books core_store Qt6::Sql)
-wainscot_test(store_hostile fault SOURCES fault/store_hostile_packs.cpp LINK core_store)
+wainscot_test(store_hostile fault SOURCES fault/store_hostile_packs.cpp fault/store_hostile_books.cpp LINK core_store Qt6::Sql)
 wainscot_test(store_property property
   SOURCES property/store_undo.cpp
   LINK test_books core_store)
@@ -21,7 +21,7 @@ add_library(far_disk MODULE support/far_disk.cpp)
 target_link_libraries(far_disk PRIVATE w_options ${CMAKE_DL_LIBS})
 foreach(name store_kills store_failing_disk store_far_disk store_full_disk)
   wainscot_test(${name} fault
-    SOURCES fault/${name}.cpp
+    SOURCES fault/${name}.cpp support/store_tasks.cpp
     LINK test_books test_workers core_store Qt6::Sql)
   target_compile_definitions(${name} PRIVATE STORE_WORKER="$<TARGET_FILE:store_worker>"
     FAILING_DISK="$<TARGET_FILE:failing_disk>" FAR_DISK="$<TARGET_FILE:far_disk>")

@@ -7,6 +7,9 @@ wainscot_test(ui_unit unit
   SOURCES unit/ui_caret_match.cpp unit/ui_finding_mark.cpp unit/ui_grid_snap.cpp unit/ui_guides.cpp unit/ui_names.cpp unit/ui_clipboard.cpp unit/ui_panel_edits.cpp unit/ui_picture_edits.cpp
     unit/ui_spelling.cpp unit/ui_tokens.cpp
   LINK test_books ui_at_work)
+wainscot_test(ui_hostile fault
+  SOURCES fault/ui_hostile.cpp fuzz/mutator.cpp
+  LINK test_books ui_at_work)
 wainscot_test(ui_compose gui SOURCES gui/ui_compose.cpp LINK ui_at_work)
 wainscot_test(ui_drawer gui SOURCES gui/ui_drawer.cpp LINK ui_at_work)
 wainscot_test(ui_gather gui SOURCES gui/ui_gather.cpp LINK ui_at_work)

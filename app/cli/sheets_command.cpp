@@ -65,6 +65,7 @@ Result<Answer> runSheets(const Arguments& arguments, const JobRun& run)
     for (const LeftOut& left : outcome->leftOut)
         answer.notes.append(left.why);
     answer.lines.append(QStringLiteral("%1: %2 pages").arg(outcome->file).arg(outcome->pages));
+    remember(arguments.positional(0), outcome->made, answer);
     return answer;
 }
 

@@ -53,8 +53,7 @@ void tellOutdated(const std::vector<OutdatedFile>& all, const Book& book, Answer
             {QStringLiteral("audience"), nameOf(*one.file.audience)},
             {QStringLiteral("children"), cli::toJson(namesOf(one.children, book))},
             {QStringLiteral("why"), cli::toJson(one.why)}});
-        answer.lines << QStringLiteral("%1: make it anew. %2")
-                            .arg(capitalised(inWords(one.file)), one.why.join(QLatin1Char(' ')));
+        answer.lines << whatToDo(one.file) + QLatin1Char(' ') + one.why.join(QLatin1Char(' '));
     }
     answer.json[QStringLiteral("make_anew")] = list;
 }

@@ -127,10 +127,7 @@ MadeFile madeFileOf(const Book& book,
     QDate on,
     PieceId only)
 {
-    MadeFile made;
-    made.kind = kind;
-    made.name = QFileInfo(file).fileName();
-    made.on = on;
+    MadeFile made = madeFileOf(kind, file, on);
     made.audience = display.audience;
     made.displays = {display.id};
     if (display.experience.isValid())
@@ -155,11 +152,35 @@ MadeFile madeFileOf(const ClearedTerm& term, const QString& file)
         held.named};
 }
 
+MadeFile madeFileOf(const Book& book,
+    const ClearedSheets& sheets,
+    MadeFileKind kind,
+    const QString& name,
+    QDate on)
+{
+    MadeFile made = madeFileOf(kind, name, on);
+    made.audience = Audience::Classroom; // they lie on its tables
+    made.experiences = {sheets.experience()};
+    const NameFinder names(book.children);
+    noteNames(names, sheets.title(), made);
+    for (const ClearedPrompt& prompt : sheets.prompts()) {
+        for (const PromptWording& wording : prompt.wordings)
+            noteNames(names, wording.text, made);
+        if (prompt.picture)
+            made.pictures.insert(prompt.picture->id);
+    }
+    for (const ClearedSheetChild& child : sheets.children()) {
+        if (!child.name.isEmpty())
+            made.named.insert(child.id);
+    }
+    return made;
+}
+
 MadeFile madeFileOf(MadeFileKind kind, const QString& file, QDate on)
 {
     MadeFile made;
     made.kind = kind;
-    made.name = QFileInfo(file).fileName();
+    made.name = isOnPaper(kind) ? file : QFileInfo(file).fileName();
     made.on = on;
     return made;
 }
@@ -179,8 +200,27 @@ QString inWords(const MadeFile& made)
         return Says::tr("the packed book %1 of %2").arg(made.name, day);
     case MadeFileKind::Data:
         return Says::tr("the data %1 of %2").arg(made.name, day);
+    case MadeFileKind::AnswerSheets:
+        return Says::tr("the sheets to answer on %1 of %2").arg(made.name, day);
+    case MadeFileKind::PrintedPanels:
+        return Says::tr("the panels %1 printed on %2").arg(quoted(made.name), day);
+    case MadeFileKind::PrintedAnswerSheets:
+        return Says::tr("the sheets to answer on for %1, printed on %2").arg(quoted(made.name), day);
     }
     return made.name;
+}
+
+QString whatToDo(const MadeFile& made)
+{
+    const QString what = capitalised(inWords(made));
+    switch (made.kind) {
+    case MadeFileKind::PrintedPanels:
+        return Says::tr("%1: take them down and print them anew.").arg(what);
+    case MadeFileKind::PrintedAnswerSheets:
+        return Says::tr("%1: collect them and print them anew.").arg(what);
+    default:
+        return Says::tr("%1: make it anew.").arg(what);
+    }
 }
 
 Result<std::vector<OutdatedFile>> OutdatedFilesJob::run(
@@ -223,9 +263,9 @@ std::vector<MadeFile> madeFilesIn(const QString& bookFolder)
     return made ? *made : std::vector<MadeFile>();
 }
 
-bool rememberMade(const QString& bookFolder, const MadeFile& made)
+bool rememberMade(const QString& bookFolder, const MadeFile& made, Earlier earlier)
 {
-    return rememberMadeFile(bookFolder, made).ok();
+    return rememberMadeFile(bookFolder, made, earlier).ok();
 }
 
 } // namespace wainscot

@@ -4,6 +4,7 @@
 
 #include "app/jobs/job_run.h"
 #include "core/model/book.h"
+#include "core/permit/cleared_sheets.h"
 #include "core/permit/cleared_term.h"
 #include "core/store/made_files.h"
 
@@ -21,11 +22,19 @@ namespace wainscot {
     QDate on,
     PieceId only = {});
 [[nodiscard]] MadeFile madeFileOf(const ClearedTerm& term, const QString& file);
+// `name`: of the file, or of what was printed (the experience).
+[[nodiscard]] MadeFile madeFileOf(const Book& book,
+    const ClearedSheets& sheets,
+    MadeFileKind kind,
+    const QString& name,
+    QDate on);
 // Of everything the book holds: a packed book, data.
 [[nodiscard]] MadeFile madeFileOf(MadeFileKind kind, const QString& file, QDate on);
 
 // "the term's file autumn.pdf of 18 December 2026"
 [[nodiscard]] QString inWords(const MadeFile& made);
+// "The term's file autumn.pdf of 18 December 2026: make it anew."
+[[nodiscard]] QString whatToDo(const MadeFile& made);
 
 // A file to make anew: its audience may not see all of it now.
 struct OutdatedFile {
@@ -55,6 +64,7 @@ struct OutdatedFilesJob {
 // Those the book in a folder knows; nothing when it cannot be read.
 [[nodiscard]] std::vector<MadeFile> madeFilesIn(const QString& bookFolder);
 // False where nothing can be written.
-bool rememberMade(const QString& bookFolder, const MadeFile& made);
+bool rememberMade(
+    const QString& bookFolder, const MadeFile& made, Earlier earlier = Earlier::Replaced);
 
 } // namespace wainscot

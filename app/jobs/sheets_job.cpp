@@ -1,5 +1,6 @@
 #include "app/jobs/sheets_job.h"
 
+#include "app/jobs/made_files.h"
 #include "core/base/says.h"
 #include "core/store/originals.h"
 #include "layout/paper/answer_sheets_file.h"
@@ -66,7 +67,10 @@ Result<SheetsOutcome> SheetsJob::run(const Book& book, const JobRun& run) const
         writeAnswerSheets(file, *sheets, wishes, pictures, PaperOptions{}, watch);
     if (!report)
         return report.error();
-    return SheetsOutcome{file, report->pages, sheets->leftOut()};
+    return SheetsOutcome{file,
+        report->pages,
+        sheets->leftOut(),
+        madeFileOf(book, *sheets, MadeFileKind::AnswerSheets, file, run.today)};
 }
 
 } // namespace wainscot

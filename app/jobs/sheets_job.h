@@ -4,6 +4,7 @@
 #include "app/jobs/job_run.h"
 #include "core/model/book.h"
 #include "core/permit/cleared_sheets.h"
+#include "core/store/made_files.h"
 #include "layout/typeset/answer_sheet.h"
 
 #include <QStringList>
@@ -14,6 +15,7 @@ struct SheetsOutcome {
     QString file;
     int pages = 0;
     std::vector<LeftOut> leftOut; // names that may not stand there, pictures that may not be shown
+    MadeFile made; // for the book to remember
 };
 
 // NotFound for an unknown experience or child; WrongUse for paper too small to answer on, and when

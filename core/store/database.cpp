@@ -70,8 +70,13 @@ Result<std::unique_ptr<Database>> Database::open(const QString& path, Mode mode)
 
 Result<> Database::setRules(Mode mode)
 {
-    if (auto on = run(QStringLiteral("PRAGMA foreign_keys = ON")); !on)
-        return on;
+    // Others may have made the file: what SQLite advises for such (sqlite.org/security.html).
+    for (const char* rule : {"PRAGMA foreign_keys = ON",
+             "PRAGMA trusted_schema = OFF",
+             "PRAGMA cell_size_check = ON"}) {
+        if (auto set = run(QString::fromLatin1(rule)); !set)
+            return set;
+    }
     if (mode != Mode::ReadOnly) {
         if (auto journal = one(QStringLiteral("PRAGMA journal_mode = DELETE")); !journal)
             return journal.error();

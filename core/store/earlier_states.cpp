@@ -27,6 +27,8 @@ constexpr int kMonths = 12;
 // What a state tells of itself without being read whole; all versions have these tables.
 Result<EarlierState> summaryOf(Database& database, const QString& name)
 {
+    if (const auto alone = holdsTablesAlone(database, name); !alone)
+        return alone.error();
     EarlierState state{name, momentOf(name), 0, 0, 0};
     for (auto [table, number] : {std::pair("children", &state.children),
              std::pair("quotes", &state.quotes),

@@ -18,7 +18,10 @@ constexpr std::array kNames{KindName{MadeFileKind::Panels, QLatin1String("panels
     KindName{MadeFileKind::PanelPictures, QLatin1String("panel_pictures")},
     KindName{MadeFileKind::TermFile, QLatin1String("term_file")},
     KindName{MadeFileKind::PackedBook, QLatin1String("packed_book")},
-    KindName{MadeFileKind::Data, QLatin1String("data")}};
+    KindName{MadeFileKind::Data, QLatin1String("data")},
+    KindName{MadeFileKind::AnswerSheets, QLatin1String("answer_sheets")},
+    KindName{MadeFileKind::PrintedPanels, QLatin1String("printed_panels")},
+    KindName{MadeFileKind::PrintedAnswerSheets, QLatin1String("printed_answer_sheets")}};
 
 Result<std::unique_ptr<Database>> databaseOf(const QString& book, Database::Mode mode)
 {
@@ -39,7 +42,30 @@ Result<std::unique_ptr<Database>> databaseOf(const QString& book, Database::Mode
     return database;
 }
 
+// With all that the ones of the same kind, name and audience hold.
+Result<MadeFile> joined(Database& database, MadeFile made)
+{
+    const auto known = readMadeFiles(database);
+    if (!known)
+        return known.error();
+    for (const MadeFile& one : *known) {
+        if (one.kind != made.kind || one.name != made.name || one.audience != made.audience)
+            continue;
+        made.displays.insert(one.displays.begin(), one.displays.end());
+        made.experiences.insert(one.experiences.begin(), one.experiences.end());
+        made.words.insert(one.words.begin(), one.words.end());
+        made.pictures.insert(one.pictures.begin(), one.pictures.end());
+        made.named.insert(one.named.begin(), one.named.end());
+    }
+    return made;
+}
+
 } // namespace
+
+bool isOnPaper(MadeFileKind kind)
+{
+    return kind == MadeFileKind::PrintedPanels || kind == MadeFileKind::PrintedAnswerSheets;
+}
 
 QString nameOf(MadeFileKind kind)
 {
@@ -65,12 +91,17 @@ Result<std::vector<MadeFile>> madeFilesOf(const QString& book)
     return database ? readMadeFiles(**database) : database.error();
 }
 
-Result<> rememberMadeFile(const QString& book, const MadeFile& made)
+Result<> rememberMadeFile(const QString& book, const MadeFile& made, Earlier earlier)
 {
     const auto database = databaseOf(book, Database::Mode::ReadWrite);
     if (!database)
         return database.error();
-    return (*database)->inTransaction([&] { return writeMadeFile(**database, made); });
+    return (*database)->inTransaction([&]() -> Result<> {
+        if (earlier == Earlier::Replaced)
+            return writeMadeFile(**database, made);
+        const auto all = joined(**database, made);
+        return all ? writeMadeFile(**database, *all) : all.error();
+    });
 }
 
 Result<std::optional<QDate>> keptUntil(const QString& book)

@@ -25,6 +25,9 @@ enum class MadeFileKind {
     TermFile,
     PackedBook, // this and data hold everything, cleared for nobody
     Data,
+    AnswerSheets, // sheets for the children to answer on, as PDF
+    PrintedPanels, // what went to a printer has no file: it is named by its display,
+    PrintedAnswerSheets, // or by its experience
 };
 
 struct MadeFile {
@@ -43,6 +46,7 @@ struct MadeFile {
 };
 
 [[nodiscard]] QString nameOf(MadeFileKind kind); // "panels", "panel_pictures", "term_file" ...
+[[nodiscard]] bool isOnPaper(MadeFileKind kind);
 [[nodiscard]] std::optional<MadeFileKind> madeFileKindFromName(const QString& name);
 
 // `book` is its folder or its book.wainscot. Errors of all: NotFound, Damaged, and CannotRead for a
@@ -50,8 +54,14 @@ struct MadeFile {
 
 // In the order they were made.
 Result<std::vector<MadeFile>> madeFilesOf(const QString& book);
-// One of the same kind, name and audience is the same file, made anew. Also CannotWrite.
-Result<> rememberMadeFile(const QString& book, const MadeFile& made);
+// What becomes of one of the same kind, name and audience.
+enum class Earlier {
+    Replaced, // it is the same file, made anew
+    Joined, // only some sheets were printed again: what the others hold is still about
+};
+// Also CannotWrite.
+Result<> rememberMadeFile(
+    const QString& book, const MadeFile& made, Earlier earlier = Earlier::Replaced);
 
 // The last day the book is to be kept; after it, it asks to be packed away or erased.
 Result<std::optional<QDate>> keptUntil(const QString& book);

@@ -1,4 +1,4 @@
-// One target for a long run: FUZZ_TARGET as a program of its own.
+// One target for a long run: FUZZ_FUNCTION as a program of its own, with the seeds of FUZZ_TARGET.
 //   fuzz_csv [RUNS [SEED]]      with this project's own mutator
 // Built by clang with -DWAINSCOT_FUZZ=ON it is a libFuzzer program instead, guided by coverage.
 #include "tests/fuzz/mutator.h"
@@ -6,14 +6,10 @@
 
 #include <cstdio>
 #include <cstdlib>
-#include <string>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t count)
 {
-    for (const auto& one : wainscot::fuzz::targets()) {
-        if (std::string(one.name) == FUZZ_TARGET)
-            one.target(bytes, count);
-    }
+    wainscot::fuzz::FUZZ_FUNCTION(bytes, count);
     return 0;
 }
 

@@ -5,26 +5,12 @@
 #include "core/media/jpeg_segments.h"
 #include "core/media/picture_header.h"
 #include "core/media/sniff.h"
+#include "core/media/treat.h"
 #include "core/model/template_file.h"
-#include "tests/fuzz/mutator.h"
-#include <cstdio>
-#include <cstdlib>
-#include <string>
+#include "core/model/treatment.h"
+#include "core/model/wall.h"
 
 namespace wainscot::fuzz {
-
-void must(bool holds, const char* promise)
-{
-    if (holds)
-        return;
-    std::fprintf(stderr, "broken promise: %s\n", promise);
-    std::abort();
-}
-
-QByteArray view(const std::uint8_t* bytes, std::size_t count)
-{
-    return QByteArray::fromRawData(reinterpret_cast<const char*>(bytes), qsizetype(count));
-}
 
 namespace {
 
@@ -86,30 +72,36 @@ void picture(const std::uint8_t* bytes, std::size_t count)
     must(!rest || rest->exif.isEmpty(), "no metadata is left");
 }
 
-std::vector<QByteArray> allSeedsOf(const char* name)
+void treatment(const std::uint8_t* bytes, std::size_t count)
 {
-    std::vector<QByteArray> seeds = seedsOf(name);
-    const bool isData = std::string(name) == "data";
-    if (!isData && std::string(name) != "book")
-        return seeds;
-    const std::vector<QByteArray> books = broughtUp(seedsOf("book"));
-    seeds.reserve(seeds.size() + books.size());
-    for (const QByteArray& present : books)
-        seeds.push_back(isData ? dataOf(present) : present);
-    return seeds;
+    const auto read = treatmentFromText(QString::fromUtf8(view(bytes, count)));
+    if (!read)
+        return;
+    const QString text = textOf(*read);
+    must(treatmentFromText(text) == read, "what was read can be written and read");
+    must(textOf(quarterTurned(*read)).isEmpty() == text.isEmpty(), "a turn leaves what was done");
+    static const QImage picture = [] {
+        QImage image(48, 32, QImage::Format_RGB32);
+        for (int y = 0; y < image.height(); ++y) {
+            for (int x = 0; x < image.width(); ++x)
+                image.setPixel(x, y, qRgb(x * 5, y * 7, (x * y) & 0xff));
+        }
+        return image;
+    }();
+    const auto treated = treatedImage(picture, *read, {24, 24});
+    must(treated ? !treated->isNull() : !treated.error().detail.isEmpty(), "pixels or a reason");
 }
 
-const std::vector<Named>& targets()
+void wall(const std::uint8_t* bytes, std::size_t count)
 {
-    static const std::vector<Named> all{
-        {"csv", csv, 100'000},
-        {"template", templateFile, 50'000},
-        {"picture", picture, 100'000},
-        {"data", data, 20'000},
-        {"book", book, 2'000},
-        {"pack", pack, 5'000},
-    };
-    return all;
+    const auto read = wallFromJson(view(bytes, count));
+    if (!read) {
+        must(!read.error().detail.isEmpty(), "a reason");
+        return;
+    }
+    const QByteArray json = wallToJson(*read);
+    const auto again = wallFromJson(json);
+    must(again.ok() && *again == *read, "what was read can be written and read");
 }
 
 } // namespace wainscot::fuzz

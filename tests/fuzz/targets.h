@@ -14,15 +14,24 @@ namespace wainscot::fuzz {
 // Not assert: it must hold in every build.
 void must(bool holds, const char* promise);
 [[nodiscard]] QByteArray view(const std::uint8_t* bytes, std::size_t count);
+// A folder for files of this run, in memory where the system has such a place.
+[[nodiscard]] QString place();
+void put(const QString& path, const std::uint8_t* bytes, std::size_t count);
 
 using Target = void (*)(const std::uint8_t* bytes, std::size_t count);
 
 void csv(const std::uint8_t* bytes, std::size_t count); // a table
 void templateFile(const std::uint8_t* bytes, std::size_t count); // a shared template, JSON
 void picture(const std::uint8_t* bytes, std::size_t count); // header, metadata, without decoding
+void pixels(const std::uint8_t* bytes, std::size_t count); // decoded, with its middle covered
+void treatment(const std::uint8_t* bytes, std::size_t count); // what was done to a picture, a text
+void wall(const std::uint8_t* bytes, std::size_t count); // a measured wall, JSON
 void data(const std::uint8_t* bytes, std::size_t count); // a book's tables as JSON
 void book(const std::uint8_t* bytes, std::size_t count); // a book's database
 void pack(const std::uint8_t* bytes, std::size_t count); // a packed book
+void classList(const std::uint8_t* bytes, std::size_t count); // CSV with permissions, gathered
+void words(const std::uint8_t* bytes, std::size_t count); // CSV of children's words, gathered
+void photoList(const std::uint8_t* bytes, std::size_t count); // CSV beside pictures, gathered
 
 // Those of the books that open, as they are then: of the present version.
 [[nodiscard]] std::vector<QByteArray> broughtUp(const std::vector<QByteArray>& books);

@@ -11,29 +11,12 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QTemporaryDir>
 
 #include <map>
 
 namespace wainscot::fuzz {
 
 namespace {
-
-QString place()
-{
-    static const QTemporaryDir folder(
-        (QFileInfo(QStringLiteral("/dev/shm")).isWritable() ? QStringLiteral("/dev/shm")
-                                                            : QDir::tempPath())
-        + QStringLiteral("/wainscot-fuzz-XXXXXX"));
-    return folder.path();
-}
-
-void put(const QString& path, const std::uint8_t* bytes, std::size_t count)
-{
-    QFile file(path);
-    must(file.open(QIODevice::WriteOnly | QIODevice::Truncate), "a place to write");
-    file.write(reinterpret_cast<const char*>(bytes), qint64(count));
-}
 
 // A database of that version in memory.
 std::unique_ptr<Database> databaseOf(int version)

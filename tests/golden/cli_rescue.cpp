@@ -141,6 +141,24 @@ TEST_F(Rescue, TellsWhichFilesToMakeAnewAfterAWithdrawal)
     EXPECT_FALSE(database.readAll().contains(m_place.path().toUtf8())) << "no folder is kept";
 }
 
+TEST_F(Rescue, TellsWhichSheetsToMakeAnewAfterAWithdrawal)
+{
+    write("class.csv", "name,first_name\nAda Marsh,all\nBen Oak,all\n");
+    ASSERT_EQ(cli({"gather", book(), "--children", at("class.csv")}).exit, 0);
+    ASSERT_EQ(cli({"sheets", book(), "--experience", "Rain", "--pdf", at("sheets.pdf")}).exit, 0);
+    EXPECT_TRUE(cli({"withdrawn", book()}).json[u"make_anew"].toArray().isEmpty());
+    write("class.csv", "name,first_name\nAda Marsh,none\nBen Oak,all\n");
+    ASSERT_EQ(cli({"gather", book(), "--children", at("class.csv")}).exit, 0);
+    const Ran after = cli({"withdrawn", book()});
+    EXPECT_EQ(after.exit, 1);
+    ASSERT_EQ(after.json[u"make_anew"].toArray().size(), 1);
+    const QJsonObject anew = after.json[u"make_anew"].toArray().at(0).toObject();
+    EXPECT_EQ(anew[u"file"].toString(), QStringLiteral("sheets.pdf"));
+    EXPECT_EQ(anew[u"kind"].toString(), QStringLiteral("answer_sheets"));
+    EXPECT_EQ(anew[u"audience"].toString(), QStringLiteral("classroom"));
+    EXPECT_EQ(anew[u"children"].toArray(), QJsonArray{QStringLiteral("Ada Marsh")});
+}
+
 TEST_F(Rescue, AsksToBePackedAwayOrErasedAfterItsDay)
 {
     EXPECT_TRUE(cli({"keep-until", book()}).json[u"until"].isNull());

@@ -84,6 +84,40 @@ TEST(Rescue, TellsWhichFilesAWithdrawalConcerns)
     EXPECT_EQ(outdated->front().children, std::vector{child.id});
 }
 
+TEST(Rescue, TellsWhatOnPaperAWithdrawalConcerns)
+{
+    WindowAtWork at;
+    at.propose();
+    at.window().rememberPrinted(Earlier::Replaced);
+    SheetsJob sheets;
+    sheets.experience = at.session().experience()->title;
+    at.window().rememberPrinted(sheets);
+    sheets.file = at.file(QStringLiteral("rain.pdf"));
+    at.window().makeAnswerSheets(sheets);
+    at.settle();
+    const auto made = madeFilesIn(at.session().folder());
+    ASSERT_EQ(made.size(), 3U);
+    EXPECT_EQ(made[0].kind, MadeFileKind::PrintedPanels);
+    EXPECT_EQ(made[0].name, at.session().display()->name);
+    EXPECT_FALSE(made[0].words.empty());
+    EXPECT_EQ(made[1].kind, MadeFileKind::PrintedAnswerSheets);
+    EXPECT_EQ(made[1].name, sheets.experience);
+    EXPECT_EQ(made[2].kind, MadeFileKind::AnswerSheets);
+    ASSERT_FALSE(made[2].named.empty());
+    Child child = *at.book().children.find(*made[2].named.begin());
+    child.permissions.set(Permission::FirstName, Audience::Classroom, false);
+    EditBuilder edit(at.book(), QStringLiteral("Withdrawn"));
+    edit.put(child);
+    ASSERT_TRUE(at.session().perform(edit.take()));
+    at.settle();
+    const auto outdated = OutdatedFilesJob{child.name}.run(at.book(), made, {});
+    ASSERT_TRUE(outdated.ok());
+    EXPECT_GE(outdated->size(), 2U);
+    EXPECT_TRUE(std::any_of(outdated->begin(), outdated->end(), [](const OutdatedFile& one) {
+        return one.file.kind == MadeFileKind::PrintedAnswerSheets;
+    }));
+}
+
 TEST(Rescue, SaysWhenABookHasBeenKeptLongEnough)
 {
     WindowAtWork at;

@@ -1,5 +1,6 @@
 // A withdrawn permission shows at once which files made of the book hold what may not be seen.
 #include "app/jobs/made_files.h"
+#include "app/jobs/sheets_job.h"
 #include "tests/support/class_book.h"
 
 #include <gmock/gmock.h>
@@ -50,6 +51,19 @@ protected:
         const auto cleared = ClearedTerm::of(
             m_class.book, Audience::Families, QDate(2026, 9, 1), QDate(2026, 12, 18), kDay);
         return madeFileOf(cleared, QStringLiteral("out/autumn.pdf"));
+    }
+
+    // Ben is seen beside the first question.
+    [[nodiscard]] ClearedSheets sheets()
+    {
+        PromptSet set = defaultPromptSet();
+        set.id = m_class.book.promptSets.newId();
+        set.prompts.front().picture = photo;
+        m_class.book.promptSets.put(set);
+        Experience happened = *m_class.book.experiences.find(m_class.experience);
+        happened.promptSet = set.id;
+        m_class.book.experiences.put(happened);
+        return ClearedSheets::of(m_class.book, m_class.experience, {}, {}, kDay);
     }
 
     void withdraw(ChildId who, Permission what, Audience audience)
@@ -126,6 +140,43 @@ TEST_F(FilesMade, AreMadeAnewWhenANameMayNotBeReadAnyMore)
     withdraw(ada, Permission::FirstName, Audience::Building);
     EXPECT_EQ(outdated(made).size(), 1);
     EXPECT_THAT(outdated(made, QStringLiteral("Ben Oak")), IsEmpty());
+}
+
+TEST_F(FilesMade, OnPaperAreTakenDownWhenTheirAudienceMayNotSeeAllOfThem)
+{
+    MadeFile printed = wall();
+    printed.kind = MadeFileKind::PrintedPanels;
+    printed.name = QStringLiteral("Hall");
+    withdraw(ben, Permission::Photo, Audience::Building);
+    EXPECT_THAT(outdated({printed}), ElementsAre(inWords(printed)));
+    EXPECT_EQ(whatToDo(printed),
+        QStringLiteral("The panels \u201cHall\u201d printed on 18 December 2026: take them down and "
+                       "print them anew."));
+}
+
+TEST_F(FilesMade, ToAnswerOnTellWhoIsNamedAndSeenOnThem)
+{
+    const MadeFile made = madeFileOf(m_class.book,
+        sheets(),
+        MadeFileKind::AnswerSheets,
+        QStringLiteral("out/rain.pdf"),
+        kDay);
+    EXPECT_EQ(made.name, QStringLiteral("rain.pdf"));
+    EXPECT_EQ(made.audience, Audience::Classroom);
+    EXPECT_THAT(made.experiences, ElementsAre(m_class.experience));
+    EXPECT_THAT(made.pictures, ElementsAre(photo));
+    EXPECT_THAT(made.named, ElementsAre(ada, ben));
+    EXPECT_THAT(made.words, IsEmpty());
+    EXPECT_THAT(outdated({made}), IsEmpty());
+    withdraw(ada, Permission::FirstName, Audience::Classroom);
+    EXPECT_THAT(outdated({made}, QStringLiteral("Ada Marsh")),
+        ElementsAre(QStringLiteral("the sheets to answer on rain.pdf of 18 December 2026")));
+    EXPECT_THAT(outdated({made}, QStringLiteral("Ben Oak")), IsEmpty());
+    withdraw(ben, Permission::Photo, Audience::Classroom);
+    EXPECT_EQ(outdated({made}, QStringLiteral("Ben Oak")).size(), 1);
+    const MadeFile anew = madeFileOf(
+        m_class.book, sheets(), MadeFileKind::AnswerSheets, QStringLiteral("rain.pdf"), kDay);
+    EXPECT_THAT(outdated({anew}), IsEmpty()) << "made anew it is as it may be";
 }
 
 TEST_F(FilesMade, OfEverythingAreToldOnlyWhenAChildIsErased)

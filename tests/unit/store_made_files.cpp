@@ -74,6 +74,40 @@ TEST_F(MadeFiles, MadeAnewAreTheSameFile)
     EXPECT_THAT(known(), ElementsAre(anew, forOthers));
 }
 
+// Some sheets were printed again; the others are still about.
+TEST_F(MadeFiles, PrintedInPartJoinWhatWasPrintedBefore)
+{
+    MadeFile printed = termFile();
+    printed.kind = MadeFileKind::PrintedPanels;
+    ASSERT_TRUE(remember(printed).ok());
+    MadeFile again = printed;
+    again.on = QDate(2027, 1, 8);
+    again.words = {QuoteId(11)};
+    again.named = {};
+    ASSERT_TRUE(rememberMadeFile(at("book"), again, Earlier::Joined).ok());
+    MadeFile both = printed;
+    both.on = again.on;
+    both.words = {QuoteId(3), QuoteId(5), QuoteId(11)};
+    EXPECT_THAT(known(), ElementsAre(both));
+    ASSERT_TRUE(remember(again).ok());
+    EXPECT_THAT(known(), ElementsAre(again)) << "all printed anew";
+}
+
+TEST_F(MadeFiles, HaveANameForEveryKind)
+{
+    for (const MadeFileKind kind : {MadeFileKind::Panels,
+             MadeFileKind::PanelPictures,
+             MadeFileKind::TermFile,
+             MadeFileKind::PackedBook,
+             MadeFileKind::Data,
+             MadeFileKind::AnswerSheets,
+             MadeFileKind::PrintedPanels,
+             MadeFileKind::PrintedAnswerSheets}) {
+        EXPECT_FALSE(nameOf(kind).isEmpty());
+        EXPECT_EQ(madeFileKindFromName(nameOf(kind)), kind);
+    }
+}
+
 // The file stays where it is, whatever is undone; and no step is added that could be.
 TEST_F(MadeFiles, AreNoStepOfUndo)
 {

@@ -67,6 +67,9 @@ public:
     bool printTo(QPrinter& printer);
     // The display in parts; false when the printer does not answer.
     bool printSheets(QPrinter& printer, const SheetWishes& wishes);
+    // What hangs and lies about is asked for again when a family changes its mind.
+    void rememberPrinted(Earlier earlier); // the display; joined = not all of its sheets
+    void rememberPrinted(const SheetsJob& job); // the sheets to answer on
     void makeAnswerSheets(SheetsJob job); // with its file; the pictures are this book's
     // False when the printer does not answer.
     bool printAnswerSheets(QPrinter& printer, const std::vector<DisplayList>& pages);

@@ -306,8 +306,10 @@ void MainWindow::askPrint()
     QPrinter printer(QPrinter::HighResolution);
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print"));
-    if (dialog.exec() == QDialog::Accepted && printTo(printer))
-        m_sill->announce(tr("Sent to the printer."));
+    if (dialog.exec() != QDialog::Accepted || !printTo(printer))
+        return;
+    rememberPrinted(Earlier::Replaced);
+    m_sill->announce(tr("Sent to the printer."));
 }
 
 bool MainWindow::printTo(QPrinter& printer)

@@ -5,6 +5,7 @@
 #include <QPrinter>
 
 #include "app/jobs/gather_files.h"
+#include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/hang/limits_dialog.h"
 #include "app/ui/hang/sheet_printer.h"
@@ -147,8 +148,25 @@ void MainWindow::askPrintSheets()
         if (!printSheets(*to, wishes))
             m_sill->announce(tr("The printer does not answer."));
     });
-    if (preview.exec() == QDialog::Accepted)
-        m_sill->announce(tr("Sent to the printer. Measure the ruler on the first sheet."));
+    if (preview.exec() != QDialog::Accepted)
+        return;
+    rememberPrinted(printer.fromPage() == 0 ? Earlier::Replaced : Earlier::Joined);
+    m_sill->announce(tr("Sent to the printer. Measure the ruler on the first sheet."));
+}
+
+void MainWindow::rememberPrinted(Earlier earlier)
+{
+    const DrawnDisplay* drawn = m_compose->desk().drawn();
+    if (drawn == nullptr)
+        return;
+    rememberMade(m_session.folder(),
+        madeFileOf(m_session.book(),
+            drawn->display,
+            drawn->clearedPanels(),
+            MadeFileKind::PrintedPanels,
+            drawn->display.name,
+            m_session.today()),
+        earlier);
 }
 
 bool MainWindow::printSheets(QPrinter& printer, const SheetWishes& wishes)

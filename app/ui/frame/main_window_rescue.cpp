@@ -134,8 +134,7 @@ QStringList MainWindow::toTakeDown() const
     if (const auto files =
             OutdatedFilesJob{}.run(m_session.book(), madeFilesIn(m_session.folder()), {})) {
         for (const OutdatedFile& one : *files)
-            lines
-                << tr("%1: make it anew. %2").arg(capitalised(inWords(one.file)), one.why.front());
+            lines << whatToDo(one.file) + QLatin1Char(' ') + one.why.front();
     }
     lines.removeDuplicates(); // several words of one child on a panel
     const qsizetype more = lines.size() - kMostLines;

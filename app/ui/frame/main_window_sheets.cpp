@@ -6,6 +6,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
+#include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/frame/main_window.h"
 #include "app/ui/gather/sheets_dialog.h"
@@ -40,10 +41,13 @@ void MainWindow::askAnswerSheets()
         QPrinter printer(QPrinter::HighResolution);
         setPaper(printer, dialog.pages().front().size);
         QPrintDialog ask(&printer, this);
-        if (ask.exec() == QDialog::Accepted)
-            m_sill->announce(printAnswerSheets(printer, dialog.pages())
-                    ? tr("Sent to the printer.")
-                    : tr("The printer does not answer."));
+        if (ask.exec() != QDialog::Accepted)
+            return;
+        const bool printed = printAnswerSheets(printer, dialog.pages());
+        if (printed)
+            rememberPrinted(dialog.job());
+        m_sill->announce(
+            printed ? tr("Sent to the printer.") : tr("The printer does not answer."));
         return;
     }
     SheetsJob job = dialog.job();
@@ -61,12 +65,25 @@ void MainWindow::makeAnswerSheets(SheetsJob job)
     m_work.start<SheetsOutcome>(
         tr("Making the sheets"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
-        [this](const Result<SheetsOutcome>& result) {
+        [this, from = m_session.folder()](const Result<SheetsOutcome>& result) {
+            if (result)
+                rememberMade(from, result->made);
             m_sill->announce(result ? tr("%1 to answer on. They are at %2.")
                                           .arg(counted(result->pages, tr("1 page"), tr("%1 pages")),
                                               QDir::toNativeSeparators(result->file))
                                     : sentenceFor(result.error()));
         });
+}
+
+void MainWindow::rememberPrinted(const SheetsJob& job)
+{
+    if (const auto sheets = job.cleared(m_session.book(), m_session.today()))
+        rememberMade(m_session.folder(),
+            madeFileOf(m_session.book(),
+                *sheets,
+                MadeFileKind::PrintedAnswerSheets,
+                job.experience,
+                m_session.today()));
 }
 
 bool MainWindow::printAnswerSheets(QPrinter& printer, const std::vector<DisplayList>& pages)

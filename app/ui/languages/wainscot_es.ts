@@ -2330,6 +2330,30 @@
         <source>British women, 5th percentile, to men, 95th, floor to inner corner of the eye (a university&apos;s notes on anthropometry)</source>
         <translation>De mujeres británicas, percentil 5, a hombres, 95, del suelo al lagrimal (apuntes de antropometría de una universidad)</translation>
     </message>
+    <message>
+        <source>the sheets to answer on %1 of %2</source>
+        <translation>las hojas para responder %1 del %2</translation>
+    </message>
+    <message>
+        <source>the panels %1 printed on %2</source>
+        <translation>los paneles %1 impresos el %2</translation>
+    </message>
+    <message>
+        <source>the sheets to answer on for %1, printed on %2</source>
+        <translation>las hojas para responder sobre %1, impresas el %2</translation>
+    </message>
+    <message>
+        <source>%1: take them down and print them anew.</source>
+        <translation>%1: hay que quitarlos e imprimirlos de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: collect them and print them anew.</source>
+        <translation>%1: hay que recogerlas e imprimirlas de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: make it anew.</source>
+        <translation>%1: hay que hacerlo de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>StepBack</name>
@@ -6576,10 +6600,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>%1 is no day. Write it as 2027-07-31.</source>
         <translation>%1 no es un día. Escribirlo como 2027-07-31.</translation>
-    </message>
-    <message>
-        <source>%1: make it anew. %2</source>
-        <translation>%1: hay que hacerlo de nuevo. %2</translation>
     </message>
     <message>
         <source>Add a photo of the wall</source>

@@ -1,0 +1,24 @@
+#include "tests/fuzz/targets.h"
+
+namespace wainscot::fuzz {
+
+const std::vector<Named>& targets()
+{
+    static const std::vector<Named> all{
+        {"csv", csv, 100'000},
+        {"template", templateFile, 50'000},
+        {"picture", picture, 100'000},
+        {"pixels", pixels, 3'000},
+        {"treatment", treatment, 20'000},
+        {"wall", wall, 50'000},
+        {"data", data, 20'000},
+        {"book", book, 2'000},
+        {"pack", pack, 5'000},
+        {"class", classList, 10'000},
+        {"words", words, 10'000},
+        {"photos", photoList, 500},
+    };
+    return all;
+}
+
+} // namespace wainscot::fuzz
