@@ -115,9 +115,9 @@ TEST_F(HostileSettings, DoNotBlowUpTheScreen)
     setPixelsPerMm(widget, 3.5);
     ASSERT_EQ(pixelsPerMm(widget), 3.5);
     ProgramSettings settings;
-    settings.beginGroup(QStringLiteral("screens"));
-    ASSERT_EQ(settings.childKeys().size(), 1);
-    const QString key = settings.childKeys().front();
+    const QStringList keys = settings.allKeys().filter(QStringLiteral("screens"));
+    ASSERT_EQ(keys.size(), 1);
+    const QString& key = keys.front();
     for (const char* value : {"1e300", "inf", "nan", "-3", "0.0001", "much", "1000"}) {
         settings.setValue(key, QString::fromLatin1(value));
         settings.sync();

@@ -150,8 +150,8 @@ TEST_F(FilesMade, OnPaperAreTakenDownWhenTheirAudienceMayNotSeeAllOfThem)
     withdraw(ben, Permission::Photo, Audience::Building);
     EXPECT_THAT(outdated({printed}), ElementsAre(inWords(printed)));
     EXPECT_EQ(whatToDo(printed),
-        QStringLiteral("The panels \u201cHall\u201d printed on 18 December 2026: take them down and "
-                       "print them anew."));
+        QStringLiteral("The panels \"Hall\" printed on 18 December 2026: take them down and print "
+                       "them anew."));
 }
 
 TEST_F(FilesMade, ToAnswerOnTellWhoIsNamedAndSeenOnThem)

@@ -18,10 +18,15 @@ QString keyFor(const QScreen& screen)
         .replace(QLatin1Char(' '), QLatin1Char('-'));
 }
 
+// 0 = nobody has, or what the settings say is no screen: a film's or a wall of lamps.
 double measured(const QWidget& widget)
 {
+    constexpr double kLeast = 0.5; // pixels a millimetre
+    constexpr double kMost = 50;
     const QScreen* screen = widget.screen();
-    return screen != nullptr ? ProgramSettings().value(keyFor(*screen), 0.0).toDouble() : 0.0;
+    const double kept =
+        screen != nullptr ? ProgramSettings().value(keyFor(*screen), 0.0).toDouble() : 0.0;
+    return kept >= kLeast && kept <= kMost ? kept : 0.0;
 }
 
 } // namespace

@@ -63,8 +63,11 @@ std::optional<Piece> pieceFrom(const QJsonObject& values)
         return std::nullopt;
     Piece piece;
     piece.kind = *kind;
-    piece.quote = QuoteId(values[QStringLiteral("quote")].toString().toLongLong());
-    piece.picture = PictureId(values[QStringLiteral("picture")].toString().toLongLong());
+    // Only what a piece of its kind is made of; anything else would be brought in unseen.
+    if (piece.kind == PieceKind::Quote)
+        piece.quote = QuoteId(values[QStringLiteral("quote")].toString().toLongLong());
+    if (isPicture(piece.kind))
+        piece.picture = PictureId(values[QStringLiteral("picture")].toString().toLongLong());
     piece.heading = values[QStringLiteral("heading")].toString();
     piece.text = values[QStringLiteral("text")].toString();
     piece.language = values[QStringLiteral("language")].toString();
