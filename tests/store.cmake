@@ -1,6 +1,7 @@
 wainscot_test(store_unit unit
   SOURCES unit/store_book.cpp unit/store_earlier.cpp unit/store_made_files.cpp unit/store_migration.cpp unit/store_originals.cpp unit/store_pack.cpp
   LINK test_books core_store Qt6::Sql)
+wainscot_test(store_threads unit SOURCES unit/store_threads.cpp LINK core_store Threads::Threads)
 wainscot_test(store_hostile fault SOURCES fault/store_hostile_packs.cpp fault/store_hostile_books.cpp LINK core_store Qt6::Sql)
 wainscot_test(store_property property
   SOURCES property/store_undo.cpp

@@ -1,4 +1,6 @@
 // A short run of every fuzzing target: all seeds as they are, then seeded changes to them.
+#include "core/media/decode.h"
+#include "core/media/intake.h"
 #include "core/store/book_store.h"
 #include "core/store/pack.h"
 #include "tests/fuzz/mutator.h"
@@ -51,6 +53,21 @@ TEST(Seeds, HoldABookAndAPackThatOpen)
     const auto unpacked = unpackBook(
         place.filePath(QStringLiteral("book.zip")), place.filePath(QStringLiteral("unpacked")));
     EXPECT_TRUE(unpacked.ok()) << unpacked.error().detail.toStdString();
+}
+
+TEST(Seeds, HoldPicturesThatCanBeShown)
+{
+    int shown = 0;
+    for (const QByteArray& seed : seedsOf("picture")) {
+        const QTemporaryDir place;
+        const QString path = place.filePath(QStringLiteral("picture"));
+        QFile file(path);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write(seed) == seed.size());
+        file.close();
+        const auto facts = inspectPicture(path);
+        shown += int(facts && decodeUpright(wholePicture(path, *facts), {40, 40}).ok());
+    }
+    EXPECT_GE(shown, 6) << "one of each format that is taken, and more";
 }
 
 INSTANTIATE_TEST_SUITE_P(Targets, ShortRun, ::testing::ValuesIn(targets()), [](const auto& one) {

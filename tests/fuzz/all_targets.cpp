@@ -8,7 +8,7 @@ const std::vector<Named>& targets()
         {"csv", csv, 100'000},
         {"template", templateFile, 50'000},
         {"picture", picture, 100'000},
-        {"pixels", pixels, 3'000},
+        {"pixels", pixels, 10'000},
         {"treatment", treatment, 20'000},
         {"wall", wall, 50'000},
         {"data", data, 20'000},
@@ -16,7 +16,7 @@ const std::vector<Named>& targets()
         {"pack", pack, 5'000},
         {"class", classList, 10'000},
         {"words", words, 10'000},
-        {"photos", photoList, 500},
+        {"photos", photoList, 5'000},
     };
     return all;
 }
