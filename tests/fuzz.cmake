@@ -3,17 +3,18 @@
 # -DWAINSCOT_FUZZ=ON.
 option(WAINSCOT_FUZZ "build the long fuzzing runs with libFuzzer (clang)" OFF)
 set(fuzzed core_base core_model core_media core_store Qt6::Sql)
-set(fuzz_sources fuzz/mutator.cpp fuzz/promises.cpp fuzz/seeds.cpp fuzz/targets.cpp fuzz/targets_pixels.cpp
-  fuzz/targets_store.cpp)
+add_library(fuzz_targets STATIC EXCLUDE_FROM_ALL fuzz/mutator.cpp fuzz/promises.cpp fuzz/seeds.cpp fuzz/targets.cpp
+  fuzz/targets_pixels.cpp fuzz/targets_store.cpp)
+target_link_libraries(fuzz_targets PUBLIC w_options test_places ${fuzzed})
 
 wainscot_test(fuzz_short fault
-  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_gather.cpp ${fuzz_sources}
-  LINK app_jobs ${fuzzed})
+  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_gather.cpp
+  LINK app_jobs fuzz_targets)
 
 # fuzz_program(NAME FUNCTION [what it needs besides])
 function(fuzz_program name function)
-  add_executable(fuzz_${name} EXCLUDE_FROM_ALL fuzz/long_run.cpp ${fuzz_sources} ${ARGN})
-  target_link_libraries(fuzz_${name} PRIVATE w_options test_places ${fuzzed})
+  add_executable(fuzz_${name} EXCLUDE_FROM_ALL fuzz/long_run.cpp ${ARGN})
+  target_link_libraries(fuzz_${name} PRIVATE fuzz_targets)
   target_compile_definitions(fuzz_${name} PRIVATE FUZZ_TARGET="${name}" FUZZ_FUNCTION=${function})
   if(WAINSCOT_FUZZ)
     target_compile_definitions(fuzz_${name} PRIVATE WAINSCOT_LIBFUZZER)

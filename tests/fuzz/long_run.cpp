@@ -1,5 +1,6 @@
 // One target for a long run: FUZZ_FUNCTION as a program of its own, with the seeds of FUZZ_TARGET.
-//   fuzz_csv [RUNS [SEED]]      with this project's own mutator
+//   fuzz_csv [RUNS [SEED [ONE]]]      with this project's own mutator, of all seeds or of the one
+//                                     with this number, from 0
 // Built by clang with -DWAINSCOT_FUZZ=ON it is a libFuzzer program instead, guided by coverage.
 #include "tests/fuzz/mutator.h"
 #include "tests/fuzz/targets.h"
@@ -18,7 +19,10 @@ int main(int argc, char** argv)
 {
     const long runs = argc > 1 ? std::atol(argv[1]) : 1'000'000;
     const unsigned seed = argc > 2 ? unsigned(std::atol(argv[2])) : 1;
-    wainscot::fuzz::Mutator mutator(wainscot::fuzz::allSeedsOf(FUZZ_TARGET), seed);
+    std::vector<QByteArray> seeds = wainscot::fuzz::allSeedsOf(FUZZ_TARGET);
+    if (argc > 3)
+        seeds = {seeds.at(std::size_t(std::atol(argv[3])))};
+    wainscot::fuzz::Mutator mutator(seeds, seed);
     for (long run = 0; run < runs; ++run) {
         const QByteArray bytes = mutator.next();
         LLVMFuzzerTestOneInput(
