@@ -8,7 +8,7 @@ add_library(fuzz_targets STATIC EXCLUDE_FROM_ALL fuzz/mutator.cpp fuzz/promises.
 target_link_libraries(fuzz_targets PUBLIC w_options test_places ${fuzzed})
 
 wainscot_test(fuzz_short fault
-  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_gather.cpp
+  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_jobs.cpp
   LINK app_jobs fuzz_targets)
 
 # fuzz_program(NAME FUNCTION [what it needs besides])
@@ -21,14 +21,14 @@ function(fuzz_program name function)
     target_link_options(fuzz_${name} PRIVATE -fsanitize=fuzzer)
   endif()
 endfunction()
-foreach(name csv picture pixels treatment wall data book pack)
+foreach(name csv picture pixels treatment data book pack)
   fuzz_program(${name} ${name})
 endforeach()
 fuzz_program(template templateFile)
-foreach(pair class=classList words=words photos=photoList)
+foreach(pair wall=wall class=classList words=words photos=photoList)
   string(REPLACE "=" ";" pair ${pair})
   list(GET pair 0 name)
   list(GET pair 1 function)
-  fuzz_program(${name} ${function} fuzz/targets_gather.cpp)
+  fuzz_program(${name} ${function} fuzz/targets_jobs.cpp)
   target_link_libraries(fuzz_${name} PRIVATE app_jobs)
 endforeach()

@@ -8,7 +8,6 @@
 #include "core/media/treat.h"
 #include "core/model/template_file.h"
 #include "core/model/treatment.h"
-#include "core/model/wall.h"
 
 namespace wainscot::fuzz {
 
@@ -90,18 +89,6 @@ void treatment(const std::uint8_t* bytes, std::size_t count)
     }();
     const auto treated = treatedImage(picture, *read, {24, 24});
     must(treated ? !treated->isNull() : !treated.error().detail.isEmpty(), "pixels or a reason");
-}
-
-void wall(const std::uint8_t* bytes, std::size_t count)
-{
-    const auto read = wallFromJson(view(bytes, count));
-    if (!read) {
-        must(!read.error().detail.isEmpty(), "a reason");
-        return;
-    }
-    const QByteArray json = wallToJson(*read);
-    const auto again = wallFromJson(json);
-    must(again.ok() && *again == *read, "what was read can be written and read");
 }
 
 } // namespace wainscot::fuzz

@@ -25,10 +25,10 @@ void templateFile(const std::uint8_t* bytes, std::size_t count); // a shared tem
 void picture(const std::uint8_t* bytes, std::size_t count); // header, metadata, without decoding
 void pixels(const std::uint8_t* bytes, std::size_t count); // decoded, with its middle covered
 void treatment(const std::uint8_t* bytes, std::size_t count); // what was done to a picture, a text
-void wall(const std::uint8_t* bytes, std::size_t count); // a measured wall, JSON
 void data(const std::uint8_t* bytes, std::size_t count); // a book's tables as JSON
 void book(const std::uint8_t* bytes, std::size_t count); // a book's database
 void pack(const std::uint8_t* bytes, std::size_t count); // a packed book
+void wall(const std::uint8_t* bytes, std::size_t count); // a measured wall, JSON, and its plan
 void classList(const std::uint8_t* bytes, std::size_t count); // CSV with permissions, gathered
 void words(const std::uint8_t* bytes, std::size_t count); // CSV of children's words, gathered
 void photoList(const std::uint8_t* bytes, std::size_t count); // CSV beside pictures, gathered

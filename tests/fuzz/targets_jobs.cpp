@@ -1,5 +1,6 @@
-// Lists that others write, gathered into a book as the jobs do it.
+// Lists that others write, gathered into a book as the jobs do it; walls with what hangs there.
 #include "app/jobs/gather.h"
+#include "app/jobs/wall_plan.h"
 #include "core/model/plain_name.h"
 #include "tests/fuzz/targets.h"
 #include "tests/support/places.h"
@@ -23,6 +24,30 @@ const Book& classOfTwo()
             child.id = edit.newId<Child>();
             child.name = QString::fromLatin1(name);
             edit.put(child);
+        }
+        apply(edit.take(), book);
+        return book;
+    }();
+    return made;
+}
+
+// Three panels of one display, numbered 1 to 3.
+const Book& hallOfThree()
+{
+    static const Book made = [] {
+        Book book;
+        EditBuilder edit(book, {});
+        Display display;
+        display.id = edit.newId<Display>();
+        display.name = QStringLiteral("Hall");
+        display.panelSize = {Mm(600), Mm(900)};
+        edit.put(display);
+        for (int number = 1; number <= 3; ++number) {
+            Panel panel;
+            panel.id = edit.newId<Panel>();
+            panel.display = display.id;
+            panel.number = number;
+            edit.put(panel);
         }
         apply(edit.take(), book);
         return book;
@@ -114,6 +139,24 @@ void photoList(const std::uint8_t* bytes, std::size_t count)
     must(mayName || !picture.people.lookedAt, "nobody has looked at what is not named");
     for (const ChildId child : picture.people.children)
         must(book->children.contains(child), "of the book");
+}
+
+void wall(const std::uint8_t* bytes, std::size_t count)
+{
+    const auto read = wallFromJson(view(bytes, count));
+    if (!read) {
+        must(!read.error().detail.isEmpty(), "a reason");
+        return;
+    }
+    const QByteArray json = wallToJson(*read);
+    const auto again = wallFromJson(json);
+    must(again.ok() && *again == *read, "what was read can be written and read");
+    const Book& book = hallOfThree();
+    for (const Wall& one : {*read, withProposedPlaces(book, *read, DisplayId(1))}) {
+        const WallPlan plan = planOf(book, one);
+        must(plan.coveredShare >= 0 && plan.coveredShare <= 1, "a share of the wall is covered");
+        must(plan.list.size() <= one.panels.size(), "what hangs there is on the list");
+    }
 }
 
 } // namespace wainscot::fuzz
