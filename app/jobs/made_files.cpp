@@ -152,11 +152,8 @@ MadeFile madeFileOf(const ClearedTerm& term, const QString& file)
         held.named};
 }
 
-MadeFile madeFileOf(const Book& book,
-    const ClearedSheets& sheets,
-    MadeFileKind kind,
-    const QString& name,
-    QDate on)
+MadeFile madeFileOf(
+    const Book& book, const ClearedSheets& sheets, MadeFileKind kind, const QString& name, QDate on)
 {
     MadeFile made = madeFileOf(kind, name, on);
     made.audience = Audience::Classroom; // they lie on its tables
@@ -205,7 +202,8 @@ QString inWords(const MadeFile& made)
     case MadeFileKind::PrintedPanels:
         return Says::tr("the panels %1 printed on %2").arg(quoted(made.name), day);
     case MadeFileKind::PrintedAnswerSheets:
-        return Says::tr("the sheets to answer on for %1, printed on %2").arg(quoted(made.name), day);
+        return Says::tr("the sheets to answer on for %1, printed on %2")
+            .arg(quoted(made.name), day);
     }
     return made.name;
 }

@@ -51,10 +51,10 @@ TEST_P(FailingDiskUnder, LosesNothingAndLeavesNothingHalfDone)
     everyChange(prepared(GetParam()));
 }
 
-INSTANTIATE_TEST_SUITE_P(Every,
-    FailingDiskUnder,
-    ::testing::ValuesIn(storeTasks()),
-    [](const auto& task) { return std::string(nameOf(task.param)); });
+INSTANTIATE_TEST_SUITE_P(
+    Every, FailingDiskUnder, ::testing::ValuesIn(storeTasks()), [](const auto& task) {
+        return std::string(nameOf(task.param));
+    });
 
 using FailingDiskAgain = FailingDiskUnder;
 

@@ -58,10 +58,10 @@ TEST_P(FarDiskUnder, SpoilsNothingAndBreaksOffBetweenSteps)
     EXPECT_GE(m_broken, 4);
 }
 
-INSTANTIATE_TEST_SUITE_P(Every,
-    FarDiskUnder,
-    ::testing::ValuesIn(storeTasks()),
-    [](const auto& task) { return std::string(nameOf(task.param)); });
+INSTANTIATE_TEST_SUITE_P(
+    Every, FarDiskUnder, ::testing::ValuesIn(storeTasks()), [](const auto& task) {
+        return std::string(nameOf(task.param));
+    });
 
 using FarDiskWithoutLocks = FarDiskUnder;
 

@@ -56,10 +56,10 @@ TEST_P(FullDiskUnder, LosesNothingAndLeavesNothingHalfDone)
     EXPECT_GT(m_full, 3);
 }
 
-INSTANTIATE_TEST_SUITE_P(Every,
-    FullDiskUnder,
-    ::testing::ValuesIn(storeTasks()),
-    [](const auto& task) { return std::string(nameOf(task.param)); });
+INSTANTIATE_TEST_SUITE_P(
+    Every, FullDiskUnder, ::testing::ValuesIn(storeTasks()), [](const auto& task) {
+        return std::string(nameOf(task.param));
+    });
 
 } // namespace
 

@@ -42,7 +42,8 @@ protected:
 TEST_F(Hostile, ClipboardBringsNothingThatIsNotInTheBook)
 {
     ClassBook made;
-    const QuoteId quote = made.quote(made.child("Wren", Permissions::all()), QStringLiteral("One."));
+    const QuoteId quote =
+        made.quote(made.child("Wren", Permissions::all()), QStringLiteral("One."));
     const PictureId picture = made.picture(PictureKind::Photo, {true, {}});
     ASSERT_EQ(quote.number(), 1);
     ASSERT_EQ(picture.number(), 1);

@@ -107,8 +107,7 @@ void classList(const std::uint8_t* bytes, std::size_t count)
 void words(const std::uint8_t* bytes, std::size_t count)
 {
     put(listFile(), bytes, count);
-    const auto book =
-        gathered(GatherQuotesJob{listFile(), QStringLiteral("Rain"), std::nullopt});
+    const auto book = gathered(GatherQuotesJob{listFile(), QStringLiteral("Rain"), std::nullopt});
     if (!book)
         return;
     must(book->children.size() == 2, "words bring no child");
@@ -124,7 +123,8 @@ void photoList(const std::uint8_t* bytes, std::size_t count)
     static const QString folder = [] {
         const QString made = place() + QStringLiteral("/photos");
         QDir().mkpath(made);
-        must(QFile::copy(testData("fuzz/picture/a.jpg"), made + QStringLiteral("/a.jpg")), "a photo");
+        must(QFile::copy(testData("fuzz/picture/a.jpg"), made + QStringLiteral("/a.jpg")),
+            "a photo");
         return made;
     }();
     put(folder + QStringLiteral("/photos.csv"), bytes, count);

@@ -18,13 +18,12 @@ constexpr qint64 kMostTried = 4'000'000;
 void lookForMiddle(const QImage& image)
 {
     must(image.width() <= kWithin.width && image.height() <= kWithin.height, "within its size");
-    const QRect inner(image.width() * 3 / 8,
-        image.height() * 3 / 8,
-        image.width() / 4,
-        image.height() / 4);
+    const QRect inner(
+        image.width() * 3 / 8, image.height() * 3 / 8, image.width() / 4, image.height() / 4);
     for (int y = inner.top(); y <= inner.bottom(); ++y) {
         for (int x = inner.left(); x <= inner.right(); ++x)
-            must(image.pixel(x, y) == image.pixel(inner.topLeft()), "what is covered has no detail");
+            must(
+                image.pixel(x, y) == image.pixel(inner.topLeft()), "what is covered has no detail");
     }
 }
 
@@ -52,7 +51,8 @@ void pixels(const std::uint8_t* bytes, std::size_t count)
     if (!baked)
         return;
     const auto header = readJpegHeader(baked->bytes);
-    must(header && header->exif.isEmpty() && header->size == baked->size, "a JPEG without metadata");
+    must(
+        header && header->exif.isEmpty() && header->size == baked->size, "a JPEG without metadata");
 }
 
 } // namespace wainscot::fuzz

@@ -160,9 +160,8 @@ PreparedTask TaskedBook::bringingUp()
     const QString folder = onDisk("book");
     return {{QStringLiteral("open"), folder},
         [this] { freshOnDisk("old"); },
-        [this, folder, expected](const WorkerEnd& /*end*/) {
-            EXPECT_TRUE(sameBook(opened(folder, false), expected));
-        }};
+        [this, folder, expected](
+            const WorkerEnd& /*end*/) { EXPECT_TRUE(sameBook(opened(folder, false), expected)); }};
 }
 
 // Done, or finished the next time the book is opened, or not begun.

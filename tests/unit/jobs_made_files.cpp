@@ -156,11 +156,8 @@ TEST_F(FilesMade, OnPaperAreTakenDownWhenTheirAudienceMayNotSeeAllOfThem)
 
 TEST_F(FilesMade, ToAnswerOnTellWhoIsNamedAndSeenOnThem)
 {
-    const MadeFile made = madeFileOf(m_class.book,
-        sheets(),
-        MadeFileKind::AnswerSheets,
-        QStringLiteral("out/rain.pdf"),
-        kDay);
+    const MadeFile made = madeFileOf(
+        m_class.book, sheets(), MadeFileKind::AnswerSheets, QStringLiteral("out/rain.pdf"), kDay);
     EXPECT_EQ(made.name, QStringLiteral("rain.pdf"));
     EXPECT_EQ(made.audience, Audience::Classroom);
     EXPECT_THAT(made.experiences, ElementsAre(m_class.experience));

@@ -46,8 +46,7 @@ void MainWindow::askAnswerSheets()
         const bool printed = printAnswerSheets(printer, dialog.pages());
         if (printed)
             rememberPrinted(dialog.job());
-        m_sill->announce(
-            printed ? tr("Sent to the printer.") : tr("The printer does not answer."));
+        m_sill->announce(printed ? tr("Sent to the printer.") : tr("The printer does not answer."));
         return;
     }
     SheetsJob job = dialog.job();
