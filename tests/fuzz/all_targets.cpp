@@ -12,6 +12,7 @@ const std::vector<Named>& targets()
         {"treatment", treatment, 20'000},
         {"wall", wall, 50'000},
         {"data", data, 20'000},
+        {"table", table, 20'000},
         {"book", book, 2'000},
         {"pack", pack, 5'000},
         {"class", classList, 10'000},

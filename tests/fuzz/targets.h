@@ -26,6 +26,7 @@ void picture(const std::uint8_t* bytes, std::size_t count); // header, metadata,
 void pixels(const std::uint8_t* bytes, std::size_t count); // decoded, with its middle covered
 void treatment(const std::uint8_t* bytes, std::size_t count); // what was done to a picture, a text
 void data(const std::uint8_t* bytes, std::size_t count); // a book's tables as JSON
+void table(const std::uint8_t* bytes, std::size_t count); // one of these tables as CSV
 void book(const std::uint8_t* bytes, std::size_t count); // a book's database
 void pack(const std::uint8_t* bytes, std::size_t count); // a packed book
 void wall(const std::uint8_t* bytes, std::size_t count); // a measured wall, JSON, and its plan

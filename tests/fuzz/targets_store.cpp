@@ -1,5 +1,6 @@
 // What the store reads: data, a book, a packed book. Files lie in memory where the system has such
 // a place, and the folder of a book stays from run to run; what is opened is opened as ever.
+#include "core/base/csv.h"
 #include "core/store/book_reader.h"
 #include "core/store/book_store.h"
 #include "core/store/data_text.h"
@@ -12,6 +13,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <algorithm>
 #include <map>
 
 namespace wainscot::fuzz {
@@ -117,6 +119,36 @@ void data(const std::uint8_t* bytes, std::size_t count)
     });
     const auto book = written ? readBook(database, {}) : written.error();
     must(book.ok() || !book.error().detail.isEmpty(), "a book or a reason");
+}
+
+// A spreadsheet runs nothing of what is written, and reads back what was read.
+void table(const std::uint8_t* bytes, std::size_t count)
+{
+    const QByteArray csv = view(bytes, count);
+    for (const char* name : {"children", "quotes", "prompts"}) {
+        const auto& all = tablesOf(currentSchemaVersion());
+        DataTable table = *std::find_if(all.begin(), all.end(), [&](const DataTable& one) {
+            return one.name == QLatin1String(name);
+        });
+        DataTable again = table;
+        if (const auto read = dataFromCsv(csv, table); !read) {
+            must(!read.error().detail.isEmpty(), "a reason");
+            continue;
+        }
+        const QByteArray written = dataToCsv(table, true);
+        must(dataFromCsv(written, again).ok(), "what was read can be written and read");
+        must(dataToCsv(again, true) == written, "and is the same");
+        const auto seen = parseCsv(written, QStringLiteral("seen.csv"));
+        must(seen.ok() && seen->rows.size() == table.rows.size(), "as many rows");
+        for (const CsvRow& row : seen->rows) {
+            for (const DataColumn& column : table.columns) {
+                const QString cell = row.cell(column.name);
+                const bool isText = column.kind == CellKind::Text;
+                must(!isText || cell.isEmpty() || !QStringLiteral("=+-@").contains(cell.front()),
+                    "no text is a formula");
+            }
+        }
+    }
 }
 
 void book(const std::uint8_t* bytes, std::size_t count)
