@@ -13,11 +13,16 @@ namespace {
 
 const QChar kApostrophe = QLatin1Char('\'');
 
-// What a spreadsheet may run: OWASP, "CSV Injection"; the wide forms too.
+// What a spreadsheet may run: OWASP, "CSV Injection"; the wide forms too, and behind blanks, which
+// some take off.
 bool needsApostrophe(const QString& text)
 {
     static const QString kBeginnings = QStringLiteral("=+-@\t\r\n'\uff1d\uff0b\uff0d\uff20");
-    return !text.isEmpty() && kBeginnings.contains(text.front());
+    if (text.isEmpty())
+        return false;
+    const QString bare = text.trimmed();
+    return kBeginnings.contains(text.front())
+        || (!bare.isEmpty() && kBeginnings.contains(bare.front()));
 }
 
 QString textOf(const QVariant& cell, CellKind kind)

@@ -30,7 +30,7 @@ Result<DataHead> headOfJson(const QByteArray& json, int newest);
 // missing or of another kind too.
 Result<> dataFromJson(const QByteArray& json, std::vector<DataTable>& tables);
 
-// One table as CSV (RFC 4180, UTF-8). A text that a spreadsheet would take for a formula gets an
+// One table as CSV (RFC 4180, UTF-8). A text that a spreadsheet could take for a formula gets an
 // apostrophe before it, and so does one that begins with an apostrophe: reading takes it off.
 [[nodiscard]] QByteArray dataToCsv(const DataTable& table, bool byteOrderMark);
 
