@@ -4,6 +4,7 @@
 #include "layout/paper/output_file.h"
 #include "layout/paper/pdf_syntax.h"
 #include "layout/paper/qpdf.h"
+#include "layout/paper/reused_memory.h"
 
 namespace wainscot::pdf {
 
@@ -70,7 +71,7 @@ PdfFile::PdfFile(const PaperOptions& options, const PicturePlan& plan, std::shar
 
 void PdfFile::setPicture(std::size_t index, const BakedPicture& picture)
 {
-    m_pictures[index] = imageObject(m_pdf, picture, m_spool);
+    m_pictures[index] = imageObject(m_pdf, picture, m_spool, m_number);
     m_passedThrough += picture.passedThrough() ? 1 : 0;
 }
 
@@ -175,12 +176,13 @@ PaperReport PdfFile::write(const QString& path, const PaperWatch& watch, bool ta
     if (m_attachment)
         writeAttachment(m_pdf, *m_attachment, m_options.created);
 
-    OutputFile out(path, [&watch] { return watch.cancelled(); });
+    OutputFile out(
+        path, [&watch] { return watch.cancelled(); }, m_number);
     out.open();
     QPDFWriter writer(m_pdf);
     writer.setOutputPipeline(&out);
     writer.setMinimumPDFVersion("1.7");
-    writer.setDeterministicID(true);
+    writer.setStaticID(true); // replaced by the number of the file
     writer.setObjectStreamMode(qpdf_o_generate);
     writer.setNewlineBeforeEndstream(true);
     writer.write();
@@ -194,6 +196,7 @@ PaperReport PdfFile::write(const QString& path, const PaperWatch& watch, bool ta
 
 Result<PaperReport> caught(const QString& path, const std::function<Result<PaperReport>()>& write)
 {
+    const ReusedMemory reused;
     try {
         return write();
     } catch (const WriteCancelled&) {

@@ -69,6 +69,7 @@ private:
     StructureTree m_tree;
     std::vector<QPDFObjectHandle> m_pages;
     std::shared_ptr<Spool> m_spool;
+    std::shared_ptr<FileNumber> m_number = std::make_shared<FileNumber>();
     std::vector<OutlineEntry> m_outline;
     std::vector<PageWay> m_ways;
     std::vector<std::pair<int, std::string>> m_labels;

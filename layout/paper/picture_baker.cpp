@@ -27,9 +27,11 @@ QString nameOf(const ClearedPicture& picture)
 
 class PictureProvider final : public Handle::StreamDataProvider {
 public:
-    PictureProvider(BakedPicture picture, std::shared_ptr<Spool> spool)
+    PictureProvider(
+        BakedPicture picture, std::shared_ptr<Spool> spool, std::shared_ptr<FileNumber> number)
         : m_picture(std::move(picture))
         , m_spool(std::move(spool))
+        , m_number(std::move(number))
     {
     }
     void provideStreamData(const QPDFObjGen& /*object*/, Pipeline* pipeline) override
@@ -39,6 +41,8 @@ public:
             : m_spool->read(m_picture.offset, m_picture.length);
         if (bytes.size() != m_picture.length)
             throw std::runtime_error("a picture cannot be read a second time");
+        if (m_picture.passedThrough())
+            m_number->expect(m_picture.original, m_picture.length);
         pipeline->write(bytes.constData(), static_cast<std::size_t>(bytes.size()));
         pipeline->finish();
     }
@@ -46,6 +50,7 @@ public:
 private:
     BakedPicture m_picture;
     std::shared_ptr<Spool> m_spool;
+    std::shared_ptr<FileNumber> m_number;
 };
 
 // Shared by the workers and the thread that waits for them.
@@ -126,6 +131,7 @@ private:
             baked.size = jpeg->size;
             baked.components = jpeg->components;
             if (jpeg->passedThrough) {
+                baked.original = planned.picture.sha256.toUtf8();
                 baked.again = [&source = m_source, planned] {
                     const Result<BakedJpeg> same = source.bake(planned.picture, planned.largest);
                     return same ? same->bytes : QByteArray();
@@ -226,7 +232,10 @@ Result<std::vector<BakedPicture>> bakeAll(const std::vector<PlannedPicture>& wan
     return Bench(wanted, source, targetPath, spool).run(useful, watch);
 }
 
-Handle imageObject(QPDF& file, const BakedPicture& picture, const std::shared_ptr<Spool>& spool)
+Handle imageObject(QPDF& file,
+    const BakedPicture& picture,
+    const std::shared_ptr<Spool>& spool,
+    const std::shared_ptr<FileNumber>& number)
 {
     Handle stream = Handle::newStream(&file);
     Handle dict = stream.getDict();
@@ -237,7 +246,7 @@ Handle imageObject(QPDF& file, const BakedPicture& picture, const std::shared_pt
     dict.replaceKey("/BitsPerComponent", Handle::newInteger(8));
     dict.replaceKey(
         "/ColorSpace", Handle::newName(picture.components == 1 ? "/DeviceGray" : "/DeviceRGB"));
-    const auto provider = std::make_shared<PictureProvider>(picture, spool);
+    const auto provider = std::make_shared<PictureProvider>(picture, spool, number);
     stream.replaceStreamData(provider, Handle::newName("/DCTDecode"), Handle::newNull());
     return stream;
 }

@@ -2,6 +2,7 @@
 // the pictures being worked on.
 #pragma once
 
+#include "layout/paper/output_file.h"
 #include "layout/paper/pdf_writer.h"
 #include "layout/paper/picture_plan.h"
 #include "layout/paper/qpdf.h"
@@ -22,6 +23,7 @@ struct BakedPicture {
     // Of a picture that is passed through: delivers its bytes once more when the file is written,
     // which is cheaper than a copy in the spool. Empty when they cannot be had any more.
     std::function<QByteArray()> again;
+    QByteArray original; // then the SHA-256 it is known by
     [[nodiscard]] bool passedThrough() const { return again != nullptr; }
 };
 
@@ -49,7 +51,9 @@ Result<std::vector<BakedPicture>> bakeAll(const std::vector<PlannedPicture>& wan
     const PaperWatch& watch);
 
 // An image object that reads its data from the spool when the file is written.
-[[nodiscard]] QPDFObjectHandle imageObject(
-    QPDF& file, const BakedPicture& picture, const std::shared_ptr<Spool>& spool);
+[[nodiscard]] QPDFObjectHandle imageObject(QPDF& file,
+    const BakedPicture& picture,
+    const std::shared_ptr<Spool>& spool,
+    const std::shared_ptr<FileNumber>& number);
 
 } // namespace wainscot::pdf

@@ -5,6 +5,7 @@
 #include "tests/golden/paper_kit.h"
 
 #include <QDir>
+#include <QRegularExpression>
 #include <gtest/gtest.h>
 
 namespace wainscot {
@@ -169,6 +170,34 @@ TEST_F(PaperPictures, PassTheOriginalsDataThroughWhenNothingNeedsChanging)
     const QList<QImage> images = extracted();
     ASSERT_EQ(images.size(), 1);
     EXPECT_EQ(images[0], QImage(m_folder.filePath(QStringLiteral("small.jpeg"))));
+}
+
+// A photo passed through counts by its name, the rest by its bytes: the same content has the same
+// number, another photo or another place has another one.
+TEST_F(PaperPictures, TellFilesApartByTheirNumber)
+{
+    QImage image(600, 400, QImage::Format_RGB32);
+    image.fill(qRgb(30, 160, 60));
+    const ClearedPicture photo = original(image, {}, "one.jpeg");
+    const ClearedPicture same = original(image, {}, "two.jpeg"); // as many bytes, another original
+    OriginalPictures source(
+        [this](const ClearedPicture& picture) { return m_folder.filePath(picture.sha256); });
+    const auto numberWith = [&](const ClearedPicture& picture, Mm left) {
+        Page page({Mm(300), Mm(300)});
+        page.picture(picture, {left, Mm(10), Mm(150), Mm(100)});
+        EXPECT_EQ(write(page.list, source).passedThrough, 1);
+        static const QRegularExpression form(
+            QStringLiteral("/ID \\[<([0-9a-f]{32})><([0-9a-f]{32})>\\]"));
+        const auto found = form.match(QString::fromLatin1(contentOf(m_path)));
+        EXPECT_TRUE(found.hasMatch());
+        EXPECT_EQ(found.captured(1), found.captured(2)) << "written for the first time";
+        return found.captured(1);
+    };
+    const QString first = numberWith(photo, Mm(10));
+    EXPECT_FALSE(first.startsWith(QStringLiteral("3141592653"))) << "what stands for a number";
+    EXPECT_EQ(numberWith(photo, Mm(10)), first);
+    EXPECT_NE(numberWith(photo, Mm(11)), first);
+    EXPECT_NE(numberWith(same, Mm(10)), first);
 }
 
 TEST_F(PaperPictures, StandUprightInTheirPlace)
