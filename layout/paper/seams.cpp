@@ -13,6 +13,8 @@ namespace wainscot {
 namespace {
 
 constexpr Mm kLeastFlap{5}; // to glue on
+constexpr Mm kLeastOwn{30}; // a narrower strip is hard to lay straight
+constexpr Mm kTiny{1e-6};
 constexpr Mm kNear{1}; // a seam that close to something looks as if it cut it
 constexpr double kMoved = 0.02; // of a millimetre of picture, for each millimetre of moving
 // What it costs to cut a millimetre of it; set by eye on printed panels, no source.
@@ -81,47 +83,79 @@ struct Side {
     Mm part; // of a sheet
     Mm overlap;
     std::vector<Mm> usual; // where sheets begin
+    // From where one sheet begins to where the next does.
+    [[nodiscard]] Mm longestStep() const { return part - std::min(overlap, kLeastFlap); }
+    [[nodiscard]] Mm shortestStep() const { return std::min(kLeastOwn, part - overlap); }
 };
 
-// The cheapest beginnings at most an overlap away from the usual ones, by whole millimetres: every
-// sheet reaches under the next one, and the last to the panel's end.
+// Where a sheet may begin, by whole millimetres from its usual place: every sheet reaches under the
+// next one, all of them together to the panel's end, and none shows next to nothing of its own.
+// What the last sheet does not need of its paper is slack for every seam.
+std::vector<Mm> choicesOf(const Side& side, std::size_t sheet)
+{
+    const std::size_t count = side.usual.size();
+    const Mm usual = side.usual[sheet];
+    if (sheet == 0)
+        return {usual};
+    const auto after = double(count - 1 - sheet);
+    const Mm ownOfLast = std::min(kLeastOwn, side.length - side.usual.back());
+    const Mm from = side.length - side.part - after * side.longestStep();
+    const Mm to =
+        std::min(double(sheet) * side.longestStep(), side.length - ownOfLast - after * kLeastOwn);
+    std::vector<Mm> choices{usual};
+    for (Mm at = usual - Mm(1); at >= std::max(from, Mm(1)) - kTiny; at -= Mm(1))
+        choices.push_back(at);
+    for (Mm at = usual + Mm(1); at <= to + kTiny; at += Mm(1))
+        choices.push_back(at);
+    return choices;
+}
+
+// A beginning of a sheet, the cheapest seams up to it, and which beginning of the sheet before they
+// come from.
+struct Begun {
+    Mm at;
+    double cost = std::numeric_limits<double>::infinity();
+    std::size_t from = 0;
+};
+
+void reachFrom(const std::vector<Begun>& before, Begun& begun, double own, const Side& side)
+{
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        const Mm step = begun.at - before[i].at;
+        const double sum = before[i].cost + own;
+        if (step < side.shortestStep() - kTiny || step > side.longestStep() + kTiny
+            || sum >= begun.cost)
+            continue;
+        begun.cost = sum;
+        begun.from = i;
+    }
+}
+
+// The cheapest beginnings of all sheets.
 std::vector<Mm> quietest(
     const Side& side, const std::vector<Obstacle>& obstacles, Qt::Orientation along)
 {
-    const int reach = static_cast<int>(std::floor(side.overlap.value()));
-    const int choices = 2 * reach + 1;
-    const Mm longest = side.part - std::min(side.overlap, kLeastFlap); // from one to the next
     const std::size_t count = side.usual.size();
-    constexpr double never = std::numeric_limits<double>::infinity();
-    const auto place = [&](std::size_t sheet, int choice) {
-        return side.usual[sheet] + Mm(choice - reach);
-    };
-    // best[i][c]: the cheapest seams up to sheet i, which begins at its choice c.
-    std::vector<std::vector<double>> best(count, std::vector<double>(std::size_t(choices), never));
-    std::vector<std::vector<int>> from(count, std::vector<int>(std::size_t(choices), reach));
-    best[0][std::size_t(reach)] = 0;
-    for (std::size_t i = 1; i < count; ++i) {
-        for (int c = 0; c < choices; ++c) {
-            const Mm at = place(i, c);
-            if (i + 1 == count && side.length - at > side.part + Mm(1e-6))
+    std::vector<std::vector<Begun>> all(count);
+    for (std::size_t sheet = 0; sheet < count; ++sheet) {
+        for (const Mm at : choicesOf(side, sheet)) {
+            Begun& begun = all[sheet].emplace_back(Begun{at});
+            if (sheet == 0) {
+                begun.cost = 0;
                 continue;
-            const double own = costAt(obstacles, at, along) + kMoved * std::abs(c - reach);
-            for (int before = 0; before < choices; ++before) {
-                const Mm step = at - place(i - 1, before);
-                const double sum = best[i - 1][std::size_t(before)] + own;
-                if (step <= Mm(0) || step > longest + Mm(1e-6) || sum >= best[i][std::size_t(c)])
-                    continue;
-                best[i][std::size_t(c)] = sum;
-                from[i][std::size_t(c)] = before;
             }
+            const double moved = std::abs((at - side.usual[sheet]).value());
+            reachFrom(all[sheet - 1], begun, costAt(obstacles, at, along) + kMoved * moved, side);
         }
     }
     std::vector<Mm> places = side.usual;
-    const auto& last = best.back();
-    int choice = static_cast<int>(std::min_element(last.begin(), last.end()) - last.begin());
-    for (std::size_t i = count; i-- > 1;) {
-        places[i] = place(i, choice);
-        choice = from[i][std::size_t(choice)];
+    const auto cheapest = std::min_element(all.back().begin(),
+        all.back().end(),
+        [](const Begun& a, const Begun& b) { return a.cost < b.cost; });
+    auto choice = static_cast<std::size_t>(cheapest - all.back().begin());
+    for (std::size_t sheet = count; sheet-- > 1;) {
+        places[sheet] = all[sheet][choice].at;
+        choice = all[sheet][choice].from;
     }
     return places;
 }

@@ -34,9 +34,15 @@ SheetPlan planFor(SizeMm panel, SizeMm sheet, const SheetOptions& options)
 
 RectMm SheetPlan::area(int column, int row) const
 {
-    const Mm x = lefts[static_cast<std::size_t>(column)];
-    const Mm y = tops[static_cast<std::size_t>(row)];
-    return {x, y, std::min(part.width, panel.width - x), std::min(part.height, panel.height - y)};
+    const auto length = [this](const std::vector<Mm>& from, int index, Mm most, Mm end) {
+        const auto at = static_cast<std::size_t>(index);
+        const Mm to = at + 1 < from.size() ? std::min(from[at + 1] + overlap, end) : end;
+        return std::min(most, to - from[at]);
+    };
+    return {lefts[static_cast<std::size_t>(column)],
+        tops[static_cast<std::size_t>(row)],
+        length(lefts, column, part.width, panel.width),
+        length(tops, row, part.height, panel.height)};
 }
 
 Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options)

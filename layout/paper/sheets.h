@@ -31,8 +31,8 @@ struct SheetPlan {
     std::vector<Mm> lefts; // of the columns; where one begins, its cut edge lies on the one before
     std::vector<Mm> tops; // of the rows
     [[nodiscard]] int count() const { return columns * rows; }
-    // The part of the panel on a sheet, counted from the top left; at the far sides the panel ends
-    // before the sheet does.
+    // The part of the panel on a sheet, counted from the top left. It ends an overlap after the
+    // next sheet begins, or where the paper or the panel does.
     [[nodiscard]] RectMm area(int column, int row) const;
 };
 
@@ -42,8 +42,9 @@ struct SheetPlan {
 Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options);
 
 // The same sheets with their seams moved to where they cut least: marked parts of pictures, lines
-// of text, children's work, other pictures, in this order. A seam moves by up to the overlap, and
-// at least 5 mm are left to glue on.
+// of text, children's work, other pictures, in this order. Seams use all the paper that the last
+// row and column would leave empty: there are not more sheets for it, at least 5 mm are left to
+// glue on, and each sheet shows at least 30 mm that no other does, or as much as without moving.
 [[nodiscard]] SheetPlan withQuietSeams(SheetPlan plan, const DisplayList& list);
 
 // "B3": row by letter from the top, column by number from the left.
