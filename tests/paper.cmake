@@ -10,8 +10,9 @@ wainscot_test(paper_golden golden
   LINK paper_kit)
 pkg_check_modules(QPDF REQUIRED IMPORTED_TARGET libqpdf)
 wainscot_test(paper_archive golden
-  SOURCES golden/paper_archive.cpp golden/paper_faithful.cpp support/archive_clauses.cpp
-    support/archive_file.cpp support/archive_fonts.cpp support/archive_further.cpp
+  SOURCES golden/paper_archive.cpp golden/paper_faithful.cpp support/archive_acts.cpp
+    support/archive_clauses.cpp support/archive_file.cpp support/archive_fonts.cpp
+    support/archive_graphics.cpp support/archive_metadata.cpp support/archive_structure.cpp
     support/archive_spoilings.cpp support/archive_further_spoilings.cpp support/spoil_tools.cpp
   LINK paper_kit layout_screen PkgConfig::QPDF)
 wainscot_test(paper_fault fault SOURCES fault/paper_faults.cpp LINK paper_kit)

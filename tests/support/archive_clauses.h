@@ -18,7 +18,16 @@ struct Clause {
     std::function<QStringList(const File&)> faults; // empty = kept
 };
 
+// Of all themes. A number stands there once for each thing that is looked at apart.
 [[nodiscard]] const std::vector<Clause>& clauses();
+
+// What we never write at all (inks, JPEG 2000, halftones, simple TrueType fonts ...) is refused as
+// such, which is stricter than the rules about it.
+[[nodiscard]] const std::vector<Clause>& structureClauses();
+[[nodiscard]] const std::vector<Clause>& graphicsClauses();
+[[nodiscard]] const std::vector<Clause>& fontsClauses();
+[[nodiscard]] const std::vector<Clause>& actsClauses();
+[[nodiscard]] const std::vector<Clause>& metadataClauses();
 
 // The numbers of all clauses that a file does not keep, with what was found.
 [[nodiscard]] QStringList faultsOf(const QByteArray& raw);

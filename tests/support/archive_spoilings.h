@@ -16,7 +16,7 @@ struct Spoiling {
 };
 
 // Beside those of bytes (header, trailer, xref), which the test makes itself.
-[[nodiscard]] const std::vector<Spoiling>& spoilings(); // of archive_clauses.cpp
-[[nodiscard]] const std::vector<Spoiling>& furtherSpoilings(); // and the rest of each clause
+[[nodiscard]] const std::vector<Spoiling>& spoilings();
+[[nodiscard]] const std::vector<Spoiling>& furtherSpoilings();
 
 } // namespace wainscot::archive
