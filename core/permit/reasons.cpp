@@ -100,15 +100,37 @@ QString pictureGone()
     return Says::tr("This picture is no longer in the book.");
 }
 
-QString hungThere(const Picture& photo, const QString& why)
+QString hungThere(const Picture& photo, const QStringList& whys)
 {
-    return Says::tr("%1 shows what hung there. %2").arg(titled(photo), why);
+    constexpr qsizetype told = 3;
+    QString says = Says::tr("%1 shows what hung there. %2")
+                       .arg(titled(photo), whys.mid(0, told).join(QLatin1Char(' ')));
+    if (whys.size() > told)
+        says += QLatin1Char(' ') + Says::tr("And %1 more.").arg(whys.size() - told);
+    return says;
 }
 
-QString namedThere(const Picture& photo, Audience audience)
+QString namedThere(
+    const Picture& photo, const std::vector<const Child*>& children, Audience audience)
 {
-    return Says::tr("%1 shows a name that hung there and has no permission to be read %2.")
-        .arg(titled(photo), where(audience));
+    return Says::tr("%1 shows a name that hung there: %2, with no permission to be named %3.")
+        .arg(titled(photo), listed(children), where(audience));
+}
+
+QString namedAndSeenThere(
+    const Picture& photo, const std::vector<const Child*>& children, Audience audience)
+{
+    return Says::tr("%1 shows a name that hung there: %2, seen in it or in another photo too, with "
+                    "no permission to be seen and named together %3.")
+        .arg(titled(photo), listed(children), where(audience));
+}
+
+QString ageThere(const Picture& photo, const std::vector<const Child*>& children, Audience audience)
+{
+    return Says::tr(
+        "%1 shows an exact age that hung there: %2, seen in it or in another photo too; "
+        "%3 no exact age goes with name and photo.")
+        .arg(titled(photo), listed(children), where(audience));
 }
 
 QString notNamed(const Child& child, Audience audience)

@@ -4,6 +4,7 @@
 #include "core/model/book.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -22,9 +23,15 @@ namespace wainscot::reasons {
 [[nodiscard]] QString nobodyLooked(const Picture& picture);
 [[nodiscard]] QString strangerInPicture(const Picture& picture); // someone not in the book
 [[nodiscard]] QString pictureGone();
-// "wall.jpg shows what hung there. " and why that may not be shown.
-[[nodiscard]] QString hungThere(const Picture& photo, const QString& why);
-[[nodiscard]] QString namedThere(const Picture& photo, Audience audience);
+// "wall.jpg shows what hung there. " and why that may not be shown, of many reasons the first ones.
+[[nodiscard]] QString hungThere(const Picture& photo, const QStringList& whys);
+// "wall.jpg shows the name of Ines, with no permission to be named for other families."
+[[nodiscard]] QString namedThere(
+    const Picture& photo, const std::vector<const Child*>& children, Audience audience);
+[[nodiscard]] QString namedAndSeenThere(
+    const Picture& photo, const std::vector<const Child*>& children, Audience audience);
+[[nodiscard]] QString ageThere(
+    const Picture& photo, const std::vector<const Child*>& children, Audience audience);
 
 // "Ines is shown as "a child": no permission to be named in the building."
 [[nodiscard]] QString notNamed(const Child& child, Audience audience);

@@ -205,6 +205,78 @@ TEST_F(PhotoOfAWall, ShowsNoNameThatThisAudienceMayNotRead)
     EXPECT_EQ(photosFor(Audience::Families), 0U);
 }
 
+TEST_F(PhotoOfAWall, SaysWhoseNameHungThere)
+{
+    allow(m_ines, Audience::Families, {Permission::Words});
+    EXPECT_EQ(whyNotFor(Audience::Families),
+        QStringLiteral(
+            "wall.jpg shows a name that hung there: Ines, with no permission to be named "
+            "for other families."));
+}
+
+// A wall that was more careful than this audience needs is no hindrance: in the building Ines was
+// "a child", and families may read her name.
+TEST_F(PhotoOfAWall, MayTellLessThanThisAudienceMayRead)
+{
+    allow(m_ines, Audience::Building, {Permission::Words});
+    allow(m_ines, Audience::Families, {Permission::Words, Permission::FirstName});
+    EXPECT_EQ(photosFor(Audience::Families), 1U) << whyNotFor(Audience::Families).toStdString();
+}
+
+// The file is in a family's hands as a whole: a face on one page and a name on a photo of a wall go
+// together as well as on one wall.
+TEST_F(PhotoOfAWall, NamesNobodyWhoIsSeenElsewhereInTheFile)
+{
+    ASSERT_EQ(photosFor(Audience::Families), 1U);
+    m_made.picture(PictureKind::Photo, {true, {m_ines}});
+    EXPECT_EQ(photosFor(Audience::Families), 0U);
+    EXPECT_EQ(whyNotFor(Audience::Families),
+        QStringLiteral(
+            "wall.jpg shows a name that hung there: Ines, seen in it or in another photo "
+            "too, with no permission to be seen and named together for other families."));
+    allow(m_ines,
+        Audience::Families,
+        {Permission::Words, Permission::FirstName, Permission::Photo, Permission::PhotoWithName});
+    EXPECT_EQ(photosFor(Audience::Families), 1U);
+}
+
+TEST_F(PhotoOfAWall, NamesNobodyWhoStandsInFrontOfIt)
+{
+    change([&](Picture& photo) { photo.people.children = {m_ines}; });
+    EXPECT_EQ(photosFor(Audience::Families), 0U);
+    EXPECT_TRUE(whyNotFor(Audience::Families).contains(QStringLiteral("seen in it")));
+    // Where the name is not on the wall, nothing goes together.
+    allow(m_ines, Audience::Building, {Permission::Words});
+    EXPECT_EQ(photosFor(Audience::Families), 1U);
+}
+
+// "Ines, 4" hung in the building; with name and face no exact age goes to families.
+TEST_F(PhotoOfAWall, ShowsNoExactAgeWithNameAndFace)
+{
+    Child ines = m_made.at(m_ines);
+    ines.born = BirthDate{2021, 3, 1};
+    m_made.book.children.put(ines);
+    EXPECT_EQ(photosFor(Audience::Families), 1U) << "she is not seen, so her age may go with her";
+    allow(m_ines,
+        Audience::Families,
+        {Permission::Words, Permission::FirstName, Permission::Photo, Permission::PhotoWithName});
+    m_made.picture(PictureKind::Photo, {true, {m_ines}});
+    EXPECT_EQ(photosFor(Audience::Families), 0U);
+    EXPECT_TRUE(whyNotFor(Audience::Families).contains(QStringLiteral("an exact age")));
+}
+
+TEST_F(PhotoOfAWall, TellsAllReasonsOfWhatHangsThere)
+{
+    const ChildId sam = m_made.child("Sam", only(Audience::Building, {Permission::Words}));
+    m_made.hang(m_hall, said(m_tom, "It hid."));
+    m_made.hang(m_hall, said(sam, "It slept."));
+    m_made.hang(m_hall, said(sam, "It woke."));
+    EXPECT_EQ(whyNotFor(Audience::Families),
+        QStringLiteral("wall.jpg shows what hung there. "
+                       "Tom has no permission to be quoted for other families. "
+                       "Sam has no permission to be quoted for other families."));
+}
+
 TEST_F(PhotoOfAWall, TellsNothingOfPanelsThatCannotBeMadeOut)
 {
     m_made.hang(m_hall, said(m_tom, "It hid."));
