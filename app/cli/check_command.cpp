@@ -2,6 +2,7 @@
 #include "app/cli/json.h"
 #include "app/cli/sheet_options.h"
 #include "app/jobs/check_job.h"
+#include "app/jobs/kept_limits.h"
 #include "core/store/book_store.h"
 
 #include <array>
@@ -11,7 +12,7 @@ namespace wainscot::cli {
 namespace {
 
 constexpr std::array kOptions{
-    OptionSpec{"display", "NAME", "which display", true},
+    OptionSpec{"display", "NAME", "which display; may be left out with --limits"},
     OptionSpec{"limit", "RULE=VALUE", "a limit of your own; several with commas between"},
     OptionSpec{"limits", nullptr, "list every limit with its value, unit and source"},
     OptionSpec{"sheets", "PAPER", "look at the seams on this paper too: A4, Letter ..."},
@@ -24,10 +25,10 @@ Error wrongUse(const QString& says)
     return {ErrorCode::WrongUse, says, {}};
 }
 
-// "type.voice=22,words.level=6"
+// "type.voice=22,words.level=6", on top of what was set on this computer.
 Result<check::Limits> limitsFrom(const Arguments& arguments)
 {
-    check::Limits limits;
+    check::Limits limits = keptLimits();
     const QStringList set = arguments.value("limit").split(u',', Qt::SkipEmptyParts);
     for (const QString& one : set) {
         const QString rule = one.section(u'=', 0, 0).trimmed();
@@ -77,6 +78,18 @@ void addLimits(Answer& answer, const check::Limits& limits)
     answer.json.insert(QStringLiteral("limits"), rows);
 }
 
+// "2 limits are as set on this computer: line.voice 12, words.level 6."
+QString keptInWords(const check::Limits& kept)
+{
+    QStringList each;
+    for (const auto& [limit, value] : kept.own())
+        each << QStringLiteral("%1 %2").arg(QLatin1String(check::limitOf(limit).rule)).arg(value);
+    const QString count = each.size() == 1 ? QStringLiteral("1 limit is")
+                                           : QStringLiteral("%1 limits are").arg(each.size());
+    return QStringLiteral("%1 as set on this computer: %2.")
+        .arg(count, each.join(QStringLiteral(", ")));
+}
+
 QString lineFor(const Finding& finding)
 {
     const QString where = finding.panel > 0 ? QStringLiteral("panel %1").arg(finding.panel)
@@ -86,18 +99,16 @@ QString lineFor(const Finding& finding)
         .arg(where, finding.says, finding.rule, finding.source);
 }
 
-Result<Answer> runCheck(const Arguments& arguments, const JobRun& run)
+// A display against the limits.
+Result<Answer> measured(const Arguments& arguments, const check::Limits& limits, const JobRun& run)
 {
-    const Result<check::Limits> limits = limitsFrom(arguments);
-    if (!limits)
-        return limits.error();
     const auto sheets = maybeSheets(arguments);
     if (!sheets)
         return sheets.error();
     auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
     if (!store)
         return store.error();
-    const CheckJob job{arguments.value("display"), *limits, *sheets};
+    const CheckJob job{arguments.value("display"), limits, *sheets};
     const auto outcome = job.run((*store)->book(), run);
     if (!outcome)
         return outcome.error();
@@ -111,9 +122,25 @@ Result<Answer> runCheck(const Arguments& arguments, const JobRun& run)
         {QStringLiteral("display"), outcome->display}, {QStringLiteral("findings"), findings}};
     if (outcome->findings.empty())
         answer.lines.append(QStringLiteral("Nothing to remark."));
-    if (arguments.has("limits"))
-        addLimits(answer, *limits);
     answer.exit = outcome->mustStop() ? kStopFinding : kDone;
+    return answer;
+}
+
+Result<Answer> runCheck(const Arguments& arguments, const JobRun& run)
+{
+    const Result<check::Limits> limits = limitsFrom(arguments);
+    if (!limits)
+        return limits.error();
+    if (!arguments.has("display") && (!arguments.has("limits") || arguments.has("sheets")))
+        return wrongUse(QStringLiteral("Say with --display what is to be measured"));
+    Result<Answer> answer =
+        arguments.has("display") ? measured(arguments, *limits, run) : Result<Answer>(Answer{});
+    if (!answer)
+        return answer;
+    if (arguments.has("limits"))
+        addLimits(*answer, *limits);
+    if (const check::Limits kept = keptLimits(); !kept.own().empty())
+        answer->notes.append(keptInWords(kept));
     return answer;
 }
 
@@ -123,7 +150,8 @@ std::vector<Command> checkCommands()
 {
     return {{"check",
         "BOOK --display NAME [--limit RULE=VALUE,...] [--limits]\n"
-        "       [--sheets PAPER [--overlap 10mm] [--margin 7mm]]",
+        "       [--sheets PAPER [--overlap 10mm] [--margin 7mm]]\n"
+        "       wainscot-cli check BOOK --limits",
         "Measures a display against the limits of reading, of paper and of what families allowed.",
         kOptions,
         {QStringLiteral("BOOK")},

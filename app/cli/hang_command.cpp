@@ -1,6 +1,7 @@
 #include "app/cli/command.h"
 #include "app/cli/json.h"
 #include "app/jobs/hang_job.h"
+#include "app/jobs/kept_limits.h"
 #include "app/jobs/wall_plan.h"
 #include "core/base/length.h"
 #include "core/store/book_store.h"
@@ -17,7 +18,9 @@ namespace {
 constexpr std::array kOptions{
     OptionSpec{"display", "NAME", "which display; may be left out with a wall of the book"},
     OptionSpec{"wall", "WALL", "a bare wall, 6000x2700mm, or the name of one in the book", true},
-    OptionSpec{"stands-out", "LENGTH", "how far what hangs stands out (default: 10mm)"},
+    OptionSpec{"stands-out",
+        "LENGTH",
+        "how far what hangs stands out (default: 10mm, or as set in the window)"},
     OptionSpec{"viewers", "WHO", "children, adults or both (default: both)"},
     OptionSpec{"ages", "FROM-TO", "ages of the children, 3 to 12 (default: 4-6)"},
     OptionSpec{"limit", "PRESET", "share of a wall: 5, 10, 20, 20-corridor, 50 (default: 20)"},
@@ -129,23 +132,35 @@ const Wall* wallCalled(const Book& book, const QString& name)
     return nullptr;
 }
 
+// "1850 mm (72 7/8 in)"
+QString bothWays(Mm length)
+{
+    return QStringLiteral("%1 mm (%2)").arg(length.value(), 0, 'f', 0).arg(inchesInWords(length));
+}
+
 void addLine(Answer& answer, QJsonArray& panels, const Book& book, const HangingLine& line)
 {
+    QJsonArray nails;
+    QStringList lefts;
+    for (const Nail& nail : line.nails()) {
+        nails.append(QJsonObject{{QStringLiteral("left_mm"), hundredths(nail.left.value())},
+            {QStringLiteral("up_mm"), hundredths(nail.up.value())}});
+        lefts << bothWays(nail.left);
+    }
     panels.append(QJsonObject{{QStringLiteral("panel"), book.panels.find(line.panel)->number},
         {QStringLiteral("name"), line.name},
         {QStringLiteral("left_mm"), hundredths(line.left().value())},
+        {QStringLiteral("right_mm"), hundredths(line.right().value())},
         {QStringLiteral("bottom_mm"), hundredths(line.bottom.value())},
         {QStringLiteral("centre_mm"), hundredths(line.middle().value())},
-        {QStringLiteral("top_mm"), hundredths(line.top.value())}});
+        {QStringLiteral("top_mm"), hundredths(line.top.value())},
+        {QStringLiteral("nails"), nails}});
     answer.lines.append(
-        QStringLiteral("%1  %2 mm (%3) from the left, lower edge %4 mm (%5), upper edge %6 mm (%7)")
-            .arg(line.name)
-            .arg(line.left().value(), 0, 'f', 0)
-            .arg(inchesInWords(line.left()))
-            .arg(line.bottom.value(), 0, 'f', 0)
-            .arg(inchesInWords(line.bottom))
-            .arg(line.top.value(), 0, 'f', 0)
-            .arg(inchesInWords(line.top)));
+        QStringLiteral("%1  %2 from the left, lower edge %3, upper edge %4")
+            .arg(line.name, bothWays(line.left()), bothWays(line.bottom), bothWays(line.top)));
+    answer.lines.append(
+        QStringLiteral("    nails %1 up, %2 from the left")
+            .arg(bothWays(line.nails().front().up), lefts.join(QStringLiteral(" and "))));
 }
 
 void addFindings(Answer& answer, const std::vector<Finding>& findings)
@@ -165,7 +180,7 @@ void addFindings(Answer& answer, const std::vector<Finding>& findings)
 Result<Mm> standOutFrom(const Arguments& arguments)
 {
     return arguments.has("stands-out") ? lengthFromText(arguments.value("stands-out"))
-                                       : Result<Mm>(kUsualStandOut);
+                                       : Result<Mm>(keptStandOut());
 }
 
 // A wall of the book as it hangs, or with the panels of a display as they would be proposed. The

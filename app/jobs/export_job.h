@@ -34,6 +34,9 @@ struct SheetWishes {
 
 // OUT.pdf, then OUT-2.pdf, OUT-3.pdf; `number` counts from 1.
 [[nodiscard]] QString fileOfPanel(const QString& file, int number);
+// The names of OUT-2.pdf to OUT-`panels`.pdf that would be replaced: whoever chose OUT.pdf was
+// asked about that one alone.
+[[nodiscard]] QStringList furtherFilesThere(const QString& file, int panels);
 
 struct ExportPdfJob {
     QString display;

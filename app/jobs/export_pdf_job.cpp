@@ -31,6 +31,17 @@ QString fileOfPanel(const QString& file, int number)
     return file.left(file.size() - suffix.size()) + QStringLiteral("-%1").arg(number) + suffix;
 }
 
+QStringList furtherFilesThere(const QString& file, int panels)
+{
+    QStringList names;
+    for (int number = 2; number <= panels; ++number) {
+        const QFileInfo info(fileOfPanel(file, number));
+        if (info.exists())
+            names << info.fileName();
+    }
+    return names;
+}
+
 namespace {
 
 Result<PaperReport> writeTo(const QString& file,

@@ -11,7 +11,7 @@ namespace wainscot {
 
 namespace {
 
-constexpr Mm kBoardBorder{8}; // 5 to 10 mm (common practice, no source)
+constexpr Mm kNarrow{250}; // a panel that hangs from one nail
 constexpr double kPercent = 100;
 // The metric values printed beside the inches of ADA 307.2.
 constexpr Mm kKneeHeight{685};
@@ -333,16 +333,29 @@ QString inWords(FittingKind kind)
 QString inchesInWords(Mm length)
 {
     const auto eighths = static_cast<int>(std::lround(length.value() / kMmPerInch * 8));
-    const int whole = eighths / 8;
+    const int whole = std::abs(eighths) / 8;
     static const std::array kParts{QString(),
-        QStringLiteral(" 1/8"),
-        QStringLiteral(" 1/4"),
-        QStringLiteral(" 3/8"),
-        QStringLiteral(" 1/2"),
-        QStringLiteral(" 5/8"),
-        QStringLiteral(" 3/4"),
-        QStringLiteral(" 7/8")};
-    return QStringLiteral("%1%2 in").arg(whole).arg(kParts[static_cast<std::size_t>(eighths % 8)]);
+        QStringLiteral("1/8"),
+        QStringLiteral("1/4"),
+        QStringLiteral("3/8"),
+        QStringLiteral("1/2"),
+        QStringLiteral("5/8"),
+        QStringLiteral("3/4"),
+        QStringLiteral("7/8")};
+    const QString& part = kParts[static_cast<std::size_t>(std::abs(eighths) % 8)];
+    QString text = whole > 0 || part.isEmpty() ? QString::number(whole) : QString();
+    if (!part.isEmpty())
+        text += (text.isEmpty() ? QString() : QStringLiteral(" ")) + part;
+    return QStringLiteral("%1%2 in").arg(eighths < 0 ? QStringLiteral("-") : QString(), text);
+}
+
+std::vector<Nail> HangingLine::nails() const
+{
+    const Mm up = top - kNailDrop;
+    if (size.width < kNarrow)
+        return {{left() + size.width / 2, up}};
+    const Mm inwards = size.width / 10;
+    return {{left() + inwards, up}, {right() - inwards, up}};
 }
 
 } // namespace wainscot

@@ -12,6 +12,12 @@
 
 namespace wainscot {
 
+// Where a nail goes in.
+struct Nail {
+    Mm left; // from the wall's left edge
+    Mm up; // from the floor
+};
+
 // One line of the list: where a panel hangs, from the floor and from the wall's left edge.
 struct HangingLine {
     PanelId panel;
@@ -21,8 +27,15 @@ struct HangingLine {
     Mm bottom; // above the floor
     Mm top;
     [[nodiscard]] Mm left() const { return place.x; }
+    [[nodiscard]] Mm right() const { return place.right(); }
     [[nodiscard]] Mm middle() const { return bottom + (top - bottom) / 2; }
+    // Two, kNailDrop under the upper edge and a tenth of the width from each side; one in the
+    // middle of a panel narrower than 250 mm. Common practice, no source.
+    [[nodiscard]] std::vector<Nail> nails() const;
 };
+
+inline constexpr Mm kNailDrop{20};
+inline constexpr Mm kBoardBorder{8}; // around a panel; 5 to 10 mm (common practice, no source)
 
 // The board a panel is mounted on, and how often.
 struct CutLine {
@@ -58,7 +71,7 @@ inline constexpr Mm kUsualStandOut{10}; // common practice, no source
 
 // "door", "exit sign", in the language of the program that runs.
 [[nodiscard]] QString inWords(FittingKind kind);
-// "72 7/8 in": to an eighth, as rules are divided.
+// "72 7/8 in", "-3/8 in": to an eighth, as rules are divided.
 [[nodiscard]] QString inchesInWords(Mm length);
 
 } // namespace wainscot

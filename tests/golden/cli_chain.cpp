@@ -1,6 +1,7 @@
 // The whole way as a teacher would go it, run as a program: a sample class with small pictures, a
 // new book, gathering, arranging, checking, paper. Independent readers look at the PDF.
 #include "app/jobs/book_jobs.h"
+#include "app/jobs/kept_limits.h"
 #include "core/store/book_store.h"
 
 #include <QDir>
@@ -12,6 +13,8 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+
+#include <map>
 
 #include <gmock/gmock.h>
 
@@ -66,6 +69,8 @@ protected:
     static void SetUpTestSuite()
     {
         s_folder = new QTemporaryDir;
+        // What somebody set on this computer is none of the tests' business.
+        ::qputenv("XDG_CONFIG_HOME", QFile::encodeName(at(QStringLiteral("settings"))));
         SampleJob job;
         job.folder = s_folder->filePath(QStringLiteral("sample"));
         job.small = true;
@@ -283,6 +288,52 @@ TEST_F(Chain, ChecksAgainstLimitsOfOnesOwnAndLooksAtSeams)
         EXPECT_EQ(checked({QStringLiteral("--limit"), QString::fromLatin1(wrong)}).exit, 2)
             << wrong;
     EXPECT_EQ(checked({QStringLiteral("--overlap"), QStringLiteral("5mm")}).exit, 2);
+}
+
+// The window keeps limits of this computer; the command line measures by them and says so.
+TEST_F(Chain, MeasuresByTheLimitsKeptOnThisComputer)
+{
+    ASSERT_EQ(arrange(QStringLiteral("Hallway"), QStringLiteral("building")).exit, 0);
+    const auto checked = [&](const QStringList& more) {
+        return cli(
+            QStringList{QStringLiteral("check"), sampleBook(), QStringLiteral("--json")} + more);
+    };
+    const QStringList hallway{QStringLiteral("--display"), QStringLiteral("hallway")};
+    const auto limitsIn = [](const Ran& ran) {
+        std::map<QString, double> limits; // of long lines
+        for (const QJsonValue& finding : ran.json()[u"findings"].toArray()) {
+            if (finding[u"rule"].toString() == QStringLiteral("line.voice"))
+                limits[finding[u"rule"].toString()] = finding[u"limit"].toDouble();
+        }
+        return limits;
+    };
+    const auto rowOf = [](const Ran& ran) {
+        for (const QJsonValue& row : ran.json()[u"limits"].toArray()) {
+            if (row[u"rule"].toString() == QStringLiteral("line.voice"))
+                return row[u"limit"].toDouble();
+        }
+        return -1.0;
+    };
+    EXPECT_TRUE(limitsIn(checked(hallway)).empty());
+    EXPECT_FALSE(checked(hallway).err.contains("on this computer"));
+    check::Limits kept;
+    ASSERT_TRUE(kept.set(check::Limit::VoiceLine, 12));
+    keepLimits(kept);
+    const Ran measured = checked(hallway);
+    EXPECT_EQ(limitsIn(measured), (std::map<QString, double>{{u"line.voice"_qs, 12}}));
+    EXPECT_THAT(measured.err.toStdString(),
+        HasSubstr("1 limit is as set on this computer: line.voice 12."));
+    const Ran own = checked(hallway + QStringList{u"--limit"_qs, QStringLiteral("line.voice=10")});
+    EXPECT_EQ(limitsIn(own), (std::map<QString, double>{{u"line.voice"_qs, 10}}));
+    // The list needs no display.
+    const Ran listed = checked({QStringLiteral("--limits")});
+    EXPECT_EQ(listed.exit, 0) << listed.err.toStdString();
+    EXPECT_EQ(rowOf(listed), 12);
+    EXPECT_FALSE(listed.json().contains(u"findings"));
+    EXPECT_EQ(checked({}).exit, 2);
+    EXPECT_EQ(checked({QStringLiteral("--limits"), u"--sheets"_qs, u"A4"_qs}).exit, 2);
+    keepLimits({});
+    EXPECT_TRUE(limitsIn(checked(hallway)).empty());
 }
 
 TEST_F(Chain, PutsTheWordsOnPaperAndNobodyWhoMayNotBeThere)

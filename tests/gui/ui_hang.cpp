@@ -3,19 +3,23 @@
 #include <QCheckBox>
 #include <QDateEdit>
 #include <QDropEvent>
+#include <QFile>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QPrinter>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QUrl>
 
 #include <algorithm>
 
 #include <gmock/gmock.h>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
+#include "app/ui/hang/hanging_list.h"
 #include "core/model/wall_photo.h"
 #include "support/window_at_work.h"
 #include "tests/support/media_pictures.h"
@@ -38,6 +42,35 @@ WallPage& measured(WindowAtWork& at)
     wall.measureWall();
     at.settle();
     return wall;
+}
+
+// One that is seen.
+QCheckBox* boxCalled(const QWidget& page, const QString& text)
+{
+    for (QCheckBox* one : page.findChildren<QCheckBox*>()) {
+        if (one->text() == text && one->isVisibleTo(&page))
+            return one;
+    }
+    return nullptr;
+}
+
+// A copy of the first behind it, and back to the first in Hang.
+void addPanel(WindowAtWork& at)
+{
+    const PanelId first = at.session().panel()->id;
+    at.compose().actions().panelOnceMore->trigger();
+    at.settle();
+    at.session().choosePanel(first);
+    at.window().go(Place::Hang);
+    at.settle();
+}
+
+// To look at: WAINSCOT_KEEP=folder keeps how it looks.
+void keepPicture(QWidget& widget, const char* name)
+{
+    const QString folder = qEnvironmentVariable("WAINSCOT_KEEP");
+    if (!folder.isEmpty())
+        widget.grab().save(folder + u'/' + QString::fromLatin1(name));
 }
 
 TEST(HangWall, IsMeasuredProposedAndUndoneByName)
@@ -136,25 +169,118 @@ TEST(HangWall, TakesItsMeasuresFromFieldsAndKeepsDoorsOnTheFloor)
     ASSERT_NE(height, nullptr);
     height->setFocus();
     height->selectAll();
-    QTest::keyClicks(height, QStringLiteral("300"));
+    const std::size_t steps = at.session().stepsDone().size();
+    QTest::keyClick(height, Qt::Key_Return);
+    EXPECT_EQ(at.session().stepsDone().size(), steps) << "nothing was typed";
+    height->selectAll();
+    QTest::keyClicks(height, QStringLiteral("3000"));
     QTest::keyClick(height, Qt::Key_Return);
     EXPECT_EQ(page.wall()->size.height, Mm(3000));
     EXPECT_EQ(page.wall()->fittings.front().place.bottom(), Mm(3000));
 }
 
-TEST(HangWall, PrintsItsListOnOnePage)
+// A printer that makes a PDF; what pdftotext and pdfinfo read in it.
+struct PrintedList {
+    explicit PrintedList(QString path)
+        : file(std::move(path))
+        , printer(QPrinter::HighResolution)
+    {
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(file);
+        printer.setPageSize(QPageSize(QPageSize::A4));
+        printer.setPageOrientation(QPageLayout::Landscape);
+    }
+    [[nodiscard]] std::string text() const
+    {
+        return test::outputOf(
+            QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")})
+            .simplified()
+            .toStdString();
+    }
+    [[nodiscard]] std::string info() const
+    {
+        return test::outputOf(QStringLiteral("pdfinfo"), {file}).simplified().toStdString();
+    }
+    // Points, of any word.
+    [[nodiscard]] double tallest() const
+    {
+        static const QRegularExpression word(QStringLiteral(
+            "<word xMin=\"[^\"]*\" yMin=\"([^\"]*)\" xMax=\"[^\"]*\" yMax=\"([^\"]*)\""));
+        auto each = word.globalMatch(QString::fromUtf8(test::outputOf(
+            QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), file, QStringLiteral("-")})));
+        double most = 0;
+        while (each.hasNext()) {
+            const auto one = each.next();
+            most = std::max(most, one.captured(2).toDouble() - one.captured(1).toDouble());
+        }
+        EXPECT_GT(most, 5);
+        return most;
+    }
+    // To look at: WAINSCOT_KEEP=folder keeps it.
+    ~PrintedList()
+    {
+        const QString keep = qEnvironmentVariable("WAINSCOT_KEEP");
+        if (!keep.isEmpty())
+            QFile::copy(file, keep + u'/' + QFileInfo(file).fileName());
+    }
+    QString file;
+    QPrinter printer;
+};
+
+TEST(HangWall, PrintsAListToFollowWithAHammerOnOnePage)
 {
+    using ::testing::HasSubstr;
     WindowAtWork at;
     WallPage& page = measured(at);
     page.add(FittingKind::ExitSign);
     page.proposePlaces();
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setOutputFormat(QPrinter::PdfFormat);
-    printer.setOutputFileName(at.file(QStringLiteral("list.pdf")));
-    printer.setPageOrientation(QPageLayout::Landscape);
-    ASSERT_TRUE(page.printList(printer));
-    const auto info = test::run(QStringLiteral("pdfinfo"), {at.file(QStringLiteral("list.pdf"))});
-    EXPECT_TRUE(info);
+    at.settle();
+    keepPicture(at.window(), "wall.png");
+    PrintedList printed(at.file(QStringLiteral("list.pdf")));
+    ASSERT_TRUE(page.printList(printed.printer));
+    EXPECT_THAT(printed.info(), HasSubstr("Pages: 1 "));
+    const HangingLine& line = page.view().plan().list.front();
+    const std::string text = printed.text();
+    for (const Mm length : {line.left(), line.right(), line.bottom, line.top, line.nails()[0].up}) {
+        EXPECT_THAT(text, HasSubstr(std::to_string(qRound(length.value())) + " mm"));
+        EXPECT_THAT(text, HasSubstr(inchesInWords(length).toStdString()));
+    }
+    EXPECT_THAT(text,
+        HasSubstr(std::to_string(qRound(line.nails()[0].left.value())) + " and "
+            + std::to_string(qRound(line.nails()[1].left.value())) + " mm"));
+    EXPECT_THAT(text, HasSubstr("6000 by 2700 mm (236 1/4 in by 106 1/4 in)"));
+    // The picture's own words are all on the page, and no larger than the heading.
+    for (const char* one : {"exit sign", "Grown-ups' eyes", "Children's eyes", "5m"})
+        EXPECT_THAT(text, HasSubstr(one));
+    EXPECT_LE(printed.tallest(), 40);
+    EXPECT_THAT(text, HasSubstr("Ask your"));
+}
+
+// A wall of thirty small panels: nothing is printed below the end of the paper.
+TEST(HangWall, PrintsALongListOnMorePages)
+{
+    using ::testing::HasSubstr;
+    const WindowAtWork at;
+    Wall wall;
+    wall.name = QStringLiteral("Long wall");
+    WallPlan plan = planOf(Book{}, wall);
+    for (int i = 0; i < 30; ++i) {
+        HangingLine line;
+        line.name = QStringLiteral("Corridor, panel %1").arg(i + 1);
+        line.size = {Mm(150), Mm(200)};
+        line.place = {Mm(20.0 + 190 * i), Mm(1300), Mm(150), Mm(200)};
+        line.bottom = Mm(1200);
+        line.top = Mm(1400);
+        plan.list.push_back(line);
+    }
+    PrintedList printed(at.file(QStringLiteral("long.pdf")));
+    ASSERT_TRUE(
+        HangingList(wall, plan, [](PanelId, int) { return QPixmap(); }).print(printed.printer));
+    EXPECT_THAT(printed.info(), HasSubstr("Pages: 3 "));
+    const std::string text = printed.text();
+    for (int i = 0; i < 30; ++i)
+        EXPECT_THAT(text, HasSubstr("Corridor, panel " + std::to_string(i + 1) + " "));
+    EXPECT_THAT(text, HasSubstr("Ask your"));
 }
 
 // Two bands close to each other on a small wall, at the usual size of text and at 150 %.
@@ -288,10 +414,54 @@ TEST(HangPrint, PutsTheDataIntoThePdfWhereItIsAskedFor)
         return test::outputOf(QStringLiteral("pdfdetach"), {QStringLiteral("-list"), file});
     };
     EXPECT_TRUE(attached().startsWith("0 embedded"));
-    auto* data = page.findChild<QCheckBox*>();
+    QCheckBox* data = boxCalled(page, QStringLiteral("With what the panels say, as data"));
     ASSERT_NE(data, nullptr);
     data->click();
     EXPECT_TRUE(attached().contains("display.json"));
+}
+
+TEST(HangPrint, MakesAFileForEachPanelWhereItIsAskedFor)
+{
+    WindowAtWork at;
+    PrintPage& page = open(at, HangPlace::Task::Print).print();
+    const QString name = QStringLiteral("A file for each panel");
+    EXPECT_EQ(boxCalled(page, name), nullptr) << "there is one panel";
+    addPanel(at);
+    EXPECT_FALSE(page.fileForEach());
+    QCheckBox* each = boxCalled(page, name);
+    ASSERT_NE(each, nullptr);
+    keepPicture(at.window(), "print-each.png");
+    const auto pages = [&](const QString& file) {
+        const QByteArray info =
+            test::outputOf(QStringLiteral("pdfinfo"), {at.file(file)}).simplified();
+        const qsizetype begins = info.indexOf("Pages: ");
+        return begins < 0 ? 0 : info.mid(begins + 7, 1).toInt();
+    };
+    const auto write = [&](const QString& file, bool trimmed) {
+        if (trimmed)
+            at.window().exportShopPdf(at.file(file));
+        else
+            at.window().exportPdf(at.file(file));
+        at.settle();
+    };
+    write(QStringLiteral("kept.pdf"), false);
+    EXPECT_EQ(pages(QStringLiteral("kept.pdf")), 2);
+    EXPECT_TRUE(furtherFilesThere(at.file(QStringLiteral("kept.pdf")), 2).isEmpty());
+    for (QCheckBox* one : page.findChildren<QCheckBox*>()) {
+        if (one->text() == name)
+            one->click();
+    }
+    EXPECT_TRUE(page.fileForEach());
+    EXPECT_TRUE(page.trimmedFileForEach());
+    for (const bool trimmed : {false, true}) {
+        const QString base = trimmed ? QStringLiteral("shop") : QStringLiteral("kept");
+        write(base + QStringLiteral(".pdf"), trimmed);
+        EXPECT_EQ(pages(base + QStringLiteral(".pdf")), 1);
+        EXPECT_EQ(pages(base + QStringLiteral("-2.pdf")), 1);
+        EXPECT_EQ(furtherFilesThere(at.file(base + QStringLiteral(".pdf")), 2),
+            QStringList{base + QStringLiteral("-2.pdf")})
+            << "whoever replaces the first is asked about the others";
+    }
 }
 
 TEST(HangPrint, TakesNoNonsenseFromTheSettings)

@@ -4,10 +4,10 @@
 
 #include <gmock/gmock.h>
 
+#include "app/jobs/kept_limits.h"
+#include "app/jobs/program_settings.h"
 #include "app/ui/hang/limits_dialog.h"
 #include "app/ui/hang/pictures_dialog.h"
-#include "app/ui/kit/settings.h"
-#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/sheet_settings.h"
 #include "support/window_at_work.h"
 

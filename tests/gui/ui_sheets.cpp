@@ -7,7 +7,7 @@
 
 #include <gtest/gtest.h>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 #include "app/ui/session/sheet_settings.h"
 #include "support/window_at_work.h"
 

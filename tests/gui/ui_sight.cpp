@@ -5,7 +5,7 @@
 
 #include <gmock/gmock.h>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {

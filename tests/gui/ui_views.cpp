@@ -9,8 +9,8 @@
 
 #include <gmock/gmock.h>
 
+#include "app/jobs/program_settings.h"
 #include "app/ui/canvas/screen_size.h"
-#include "app/ui/kit/settings.h"
 #include "support/window_at_work.h"
 
 namespace wainscot::ui {

@@ -128,6 +128,28 @@ TEST(Inches, AreToldToAnEighth)
     EXPECT_EQ(inchesInWords(Mm(1850)), QStringLiteral("72 7/8 in"));
     EXPECT_EQ(inchesInWords(Mm(600)), QStringLiteral("23 5/8 in"));
     EXPECT_EQ(inchesInWords(Mm()), QStringLiteral("0 in"));
+    EXPECT_EQ(inchesInWords(Mm(9.6)), QStringLiteral("3/8 in"));
+    EXPECT_EQ(inchesInWords(Mm(-9.6)), QStringLiteral("-3/8 in")) << "over the wall's edge";
+    EXPECT_EQ(inchesInWords(Mm(-60)), QStringLiteral("-2 3/8 in"));
+    EXPECT_EQ(inchesInWords(Mm(-0.5)), QStringLiteral("0 in"));
+}
+
+TEST_F(MeasuredWall, SaysWhereTheNailsGo)
+{
+    wall = withProposedPlaces(small.book, wall, hall);
+    HangingLine line = planOf(small.book, wall).list.front();
+    line.place = {Mm(1000), Mm(900), Mm(800), Mm(600)};
+    line.size = line.place.size();
+    line.top = Mm(1800);
+    const std::vector<Nail> two = line.nails();
+    ASSERT_EQ(two.size(), 2U);
+    EXPECT_EQ(two[0].left, Mm(1080));
+    EXPECT_EQ(two[1].left, Mm(1720));
+    EXPECT_EQ(two[0].up, Mm(1780));
+    EXPECT_EQ(two[1].up, Mm(1780));
+    line.place.width = line.size.width = Mm(210);
+    ASSERT_EQ(line.nails().size(), 1U);
+    EXPECT_EQ(line.nails().front().left, Mm(1105));
 }
 
 TEST_F(MeasuredWall, IsKeptAsItIs)

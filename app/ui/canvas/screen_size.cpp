@@ -3,7 +3,7 @@
 #include <QScreen>
 #include <QWidget>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 #include "core/base/quantity.h"
 
 namespace wainscot::ui {

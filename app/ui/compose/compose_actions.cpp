@@ -6,7 +6,7 @@
 #include <QMenu>
 #include <QMimeData>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 
 namespace wainscot::ui {
 

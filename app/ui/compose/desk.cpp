@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "app/jobs/check_job.h"
+#include "app/jobs/kept_limits.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/surfaces.h"
-#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/piece_edits.h"
 #include "app/ui/session/sheet_settings.h"
 

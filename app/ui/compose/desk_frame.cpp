@@ -1,8 +1,8 @@
 // Pictures in their frames: turned, straightened, evened, covered; and what the paper gets of them.
 #include "app/ui/compose/desk.h"
 
+#include "app/jobs/kept_limits.h"
 #include "app/ui/compose/drawer_rows.h"
-#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/picture_edits.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/check/limits.h"

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "app/ui/session/kept_limits.h"
+#include "app/jobs/kept_limits.h"
 #include "app/ui/session/piece_edits.h"
 #include "layout/check/check.h"
 #include "layout/typeset/measurer.h"

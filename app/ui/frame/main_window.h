@@ -47,7 +47,9 @@ public:
     void takeWallPhotos(const QStringList& files); // of the display one is at, as it hangs
     void attachPicture(const QString& file); // to the answer being taken down
     void beginExperience(const QString& title);
+    // As set in Hang, Print: with data, a file for each panel.
     void exportPdf(const QString& file);
+    void exportShopPdf(const QString& file); // with bleed and crop marks
     void exportSheets(const QString& file, const QString& paper); // its name: "A4"
     void exportSheets(const QString& file, const SheetWishes& wishes);
     // Of the display one is at; its name and folder are this book's. Suffix by form.
@@ -136,6 +138,7 @@ private:
     [[nodiscard]] ExportPdfJob pdfJob(const QString& file) const;
     [[nodiscard]] QString askFile(
         const QString& heading, const QString& suffix, const QString& filter);
+    [[nodiscard]] bool mayReplaceFurther(const QString& file); // asks, where there are any
     template <class Job> void startExport(const QString& doing, const Job& job);
     void askPack();
     void askUnpack();

@@ -3,6 +3,8 @@
 
 #include <QDir>
 #include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
 
 #include "app/jobs/export_job.h"
 #include "app/jobs/made_files.h"
@@ -31,6 +33,24 @@ QString MainWindow::askFile(const QString& heading, const QString& suffix, const
 {
     return QFileDialog::getSaveFileName(
         this, heading, documents() + QLatin1Char('/') + m_session.display()->name + suffix, filter);
+}
+
+// Of a file for each panel only the first was asked about.
+bool MainWindow::mayReplaceFurther(const QString& file)
+{
+    const int panels = int(panelsOf(m_session.book(), m_session.display()->id).size());
+    const QStringList there = furtherFilesThere(file, panels);
+    if (there.isEmpty())
+        return true;
+    QMessageBox box(QMessageBox::NoIcon,
+        tr("A file for each panel"),
+        tr("These files are there already: %1").arg(there.join(QStringLiteral(", "))),
+        QMessageBox::NoButton,
+        this);
+    const QPushButton* replace = box.addButton(tr("Replace them"), QMessageBox::AcceptRole);
+    box.addButton(tr("Leave everything"), QMessageBox::RejectRole);
+    box.exec();
+    return box.clickedButton() == replace;
 }
 
 // Runs an export and says where it is and what it left out.
@@ -63,7 +83,7 @@ void MainWindow::askExport()
     if (m_session.display() == nullptr)
         return;
     const QString file = askFile(tr("Make the PDF"), QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
-    if (!file.isEmpty())
+    if (!file.isEmpty() && (!m_hang->print().fileForEach() || mayReplaceFurther(file)))
         exportPdf(file);
 }
 
@@ -73,6 +93,7 @@ void MainWindow::exportPdf(const QString& file)
         return;
     ExportPdfJob job = pdfJob(file);
     job.withData = m_hang->print().withData();
+    job.fileForEach = m_hang->print().fileForEach();
     startExport(tr("Making the PDF"), job);
 }
 
@@ -82,9 +103,16 @@ void MainWindow::askShopPdf()
         return;
     const QString file = askFile(
         tr("A PDF that is trimmed"), tr(" trimmed") + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
-    if (file.isEmpty())
+    if (!file.isEmpty() && (!m_hang->print().trimmedFileForEach() || mayReplaceFurther(file)))
+        exportShopPdf(file);
+}
+
+void MainWindow::exportShopPdf(const QString& file)
+{
+    if (m_session.display() == nullptr)
         return;
     ExportPdfJob job = pdfJob(file);
+    job.fileForEach = m_hang->print().trimmedFileForEach();
     job.bleed = kShopBleed;
     job.marks = true;
     startExport(tr("Making the PDF"), job);
@@ -133,7 +161,7 @@ void MainWindow::askPictures()
     job.file = askFile(tr("As pictures"),
         jpeg ? QStringLiteral(".jpg") : QStringLiteral(".png"),
         jpeg ? tr("Pictures (*.jpg)") : tr("Pictures (*.png)"));
-    if (!job.file.isEmpty())
+    if (!job.file.isEmpty() && (job.piece.isValid() || mayReplaceFurther(job.file)))
         exportPictures(job);
 }
 

@@ -44,6 +44,8 @@ PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
     , m_margin(new Button(Button::Form::Plain, tr("Margin")))
     , m_ruler(new QLineEdit)
     , m_withData(new QCheckBox(tr("With what the panels say, as data")))
+    , m_each(new QCheckBox(tr("A file for each panel")))
+    , m_eachTrimmed(new QCheckBox(tr("A file for each panel")))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(air(9), air(7), air(9), air(5));
@@ -109,7 +111,7 @@ void PrintPage::makeWays(QVBoxLayout* column)
                          const QString& action,
                          Icon icon,
                          void (PrintPage::*asked)(),
-                         QWidget* wish = nullptr) {
+                         const QList<QCheckBox*>& wishes = {}) {
         auto* card = new Card;
         card->setAccessibleName(heading);
         auto* row = new QHBoxLayout(card);
@@ -118,8 +120,10 @@ void PrintPage::makeWays(QVBoxLayout* column)
         words->setSpacing(0);
         words->addWidget(new Label(heading, 1.0, QFont::DemiBold));
         words->addWidget(new Label(line, 0.88, QFont::Normal, true));
-        if (wish != nullptr)
+        for (QCheckBox* wish : wishes) {
+            wish->setAccessibleName(QStringLiteral("%1: %2").arg(heading, wish->text()));
             words->addWidget(wish);
+        }
         row->addLayout(words, 1);
         auto* button = new Button(Button::Form::Plain, action, icon);
         button->setAccessibleName(QStringLiteral("%1: %2").arg(action, heading));
@@ -141,13 +145,14 @@ void PrintPage::makeWays(QVBoxLayout* column)
         tr("3 mm of colour beyond the edge and crop marks, for a print shop."),
         tr("Make it with marks"),
         Icon::Crop,
-        &PrintPage::shopPdfAsked);
+        &PrintPage::shopPdfAsked,
+        {m_eachTrimmed});
     way(tr("A PDF at true size"),
         tr("One page for each panel, to keep or to send."),
         tr("Make the PDF"),
         Icon::Sheet,
         &PrintPage::pdfAsked,
-        m_withData);
+        {m_each, m_withData});
     way(tr("Pictures of the panels"),
         tr("For a newsletter or a message. Nothing is in them but what is seen."),
         tr("Make pictures"),
@@ -218,6 +223,8 @@ void PrintPage::refresh(const DrawnDisplay* drawn)
 {
     m_panels = drawn != nullptr ? int(drawn->panels.size()) : 0;
     m_panelSize = m_panels > 0 ? drawn->display.panelSize : SizeMm{};
+    for (QCheckBox* each : {m_each, m_eachTrimmed})
+        each->setVisible(m_panels > 1);
     m_shown = {};
     double coloured = 0;
     const auto panels = drawn != nullptr ? std::span<const DrawnPanel>(drawn->panels)

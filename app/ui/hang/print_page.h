@@ -35,6 +35,12 @@ public:
     void setRuler(Mm measured);
     // The PDF at true size carries the display's data.
     [[nodiscard]] bool withData() const;
+    // Of more than one panel: a PDF of its own for each, at true size and trimmed.
+    [[nodiscard]] bool fileForEach() const { return m_panels > 1 && m_each->isChecked(); }
+    [[nodiscard]] bool trimmedFileForEach() const
+    {
+        return m_panels > 1 && m_eachTrimmed->isChecked();
+    }
     [[nodiscard]] QWidget* firstStop() const;
     [[nodiscard]] QString summary() const;
     [[nodiscard]] int sheets() const; // of all panels, without the one that shows how they join
@@ -67,6 +73,8 @@ private:
     Button* m_margin;
     QLineEdit* m_ruler;
     QCheckBox* m_withData;
+    QCheckBox* m_each;
+    QCheckBox* m_eachTrimmed;
     int m_panels = 0;
     int m_coloured = 0;
     SizeMm m_panelSize;

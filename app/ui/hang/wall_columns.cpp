@@ -100,14 +100,14 @@ void WallPage::fillList()
     int row = 0;
     for (const HangingLine& line : plan.list) {
         put(++row, 0, line.name, false);
-        put(row, 1, centimetres(line.left()), false);
-        put(row, 2, centimetres(line.bottom), false);
-        put(row, 3, centimetres(line.top), false);
+        put(row, 1, millimetres(line.left()), false);
+        put(row, 2, millimetres(line.bottom), false);
+        put(row, 3, millimetres(line.top), false);
     }
     grid->setColumnStretch(0, 1);
     column->addLayout(grid);
-    column->addWidget(
-        new Label(tr("Centimetres; inches on the printed list."), 0.85, QFont::Normal, true));
+    column->addWidget(new Label(
+        tr("Millimetres; inches and nails on the printed list."), 0.85, QFont::Normal, true));
     auto* print = new Button(Button::Form::Plain, tr("Print the list"), Icon::Sheet);
     connect(print, &Button::clicked, this, &WallPage::askPrint);
     column->addWidget(print, 0, Qt::AlignLeft);
@@ -140,19 +140,21 @@ void WallPage::addField(
 {
     auto* grid = static_cast<QGridLayout*>(into->layout());
     const int at = grid->count() / 2;
-    auto* edit = new QLineEdit(QLocale().toString(value.value() / 10, 'f', 1));
-    edit->setAccessibleName(tr("%1 in centimetres").arg(name));
+    auto* edit = new QLineEdit(millimetres(value));
+    edit->setAccessibleName(tr("%1 in millimetres").arg(name));
     edit->setMaximumWidth(scaled(84));
     edit->setAlignment(Qt::AlignRight);
     connect(edit, &QLineEdit::editingFinished, this, [this, edit, name, value, set] {
+        if (!edit->isModified()) // only gone through: half a millimetre that is not shown stays
+            return;
         bool isNumber = false;
         const double typed = QLocale().toDouble(edit->text(), &isNumber);
         if (!isNumber || wall() == nullptr) {
-            edit->setText(QLocale().toString(value.value() / 10, 'f', 1));
+            edit->setText(millimetres(value));
             return;
         }
         Wall changed = *wall();
-        set(changed, Mm(typed * 10));
+        set(changed, Mm(typed));
         if (!(changed == *wall()))
             keep(changed, tr("Measured: %1").arg(name));
     });
@@ -197,7 +199,7 @@ void WallPage::fillHand()
                 hung.corner.y += higher;
         });
         column->addWidget(new Label(
-            tr("Centimetres. Take a door or a panel to measure it."), 0.85, QFont::Normal, true));
+            tr("Millimetres. Take a door or a panel to measure it."), 0.85, QFont::Normal, true));
     } else {
         addHandFields(fields, hand);
         auto* off = new Button(Button::Form::Plain, tr("Take off"), Icon::TakeOff);

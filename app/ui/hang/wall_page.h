@@ -36,7 +36,7 @@ public:
     void setCoverLimit(const QString& name);
     void setAges(int youngest, int oldest);
     void showWall(WallId id);
-    // One page: the picture, the list in centimetres and inches, and the boards to cut.
+    // The picture, the list in millimetres and inches, and the boards to cut.
     bool printList(QPrinter& printer);
 
 Q_SIGNALS:

@@ -22,11 +22,25 @@ QColor between(const QColor& a, const QColor& b, double share)
     return QColor(mixed(a.red(), b.red()), mixed(a.green(), b.green()), mixed(a.blue(), b.blue()));
 }
 
+// In pixels of the picture, which is scaled as a whole onto paper: a font in points would grow with
+// the printer's dots besides.
+QFont pictureFont(double relative, QFont::Weight weight = QFont::Normal)
+{
+    QFont font = interfaceFont(relative, weight);
+    font.setPixelSize(qMax(1, QFontInfo(font).pixelSize()));
+    return font;
+}
+
 } // namespace
 
 QString centimetres(Mm length)
 {
     return QLocale().toString(length.value() / 10, 'f', 1);
+}
+
+QString millimetres(Mm length)
+{
+    return QString::number(qRound(length.value()));
 }
 
 WallPicture::WallPicture(const Wall& wall,
@@ -132,7 +146,7 @@ void WallPicture::paintFitting(QPainter& painter, const QRectF& wall, const Fitt
     for (double x = rect.left() + 8; fitting.kind == FittingKind::Radiator && x < rect.right();
          x += 8)
         painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()));
-    painter.setFont(interfaceFont(0.85));
+    painter.setFont(pictureFont(0.85));
     painter.setPen(m_colours.quiet);
     const QString name = inWords(fitting.kind);
     const QFontMetricsF metrics(painter.font(), painter.device());
@@ -162,9 +176,39 @@ void WallPicture::paintPanel(QPainter& painter, const QRectF& wall, const Hangin
     }
 }
 
+void WallPicture::paintNails(QPainter& painter, const QRectF& wall) const
+{
+    constexpr double kNailRadius = 2.2;
+    constexpr double kDiscRadius = 9;
+    constexpr double kLeastDisc = 4.5; // a number would be too small to be read
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    for (std::size_t i = 0; i < m_plan.list.size(); ++i) {
+        const HangingLine& line = m_plan.list[i];
+        painter.setPen(QPen(m_colours.card, 1));
+        painter.setBrush(m_colours.ink);
+        for (const Nail& nail : line.nails())
+            painter.drawEllipse(QPointF(wall.left() + nail.left / m_wall.size.width * wall.width(),
+                                    y(wall, nail.up)),
+                kNailRadius,
+                kNailRadius);
+        const QRectF panel = onScreen(line.place, wall, m_wall.size);
+        const double radius = qMin(kDiscRadius, 0.45 * qMin(panel.width(), panel.height()));
+        if (radius < kLeastDisc)
+            continue;
+        QRectF disc(0, 0, 2 * radius, 2 * radius);
+        disc.moveCenter(panel.center());
+        painter.drawEllipse(disc);
+        painter.setFont(pictureFont(0.9 * radius / kDiscRadius, QFont::DemiBold));
+        painter.setPen(m_colours.card);
+        painter.drawText(disc, Qt::AlignCenter, QString::number(i + 1));
+    }
+    painter.restore();
+}
+
 void WallPicture::paintLabel(QPainter& painter, const QPointF& middle, const QString& text) const
 {
-    painter.setFont(interfaceFont(1.0, QFont::DemiBold));
+    painter.setFont(pictureFont(1.0, QFont::DemiBold));
     const QFontMetricsF metrics(painter.font(), painter.device());
     QRectF box(0, 0, metrics.horizontalAdvance(text) + 12, metrics.height() + 4);
     box.moveCenter(middle);
@@ -194,10 +238,11 @@ void WallPicture::paintHand(QPainter& painter, const QRectF& wall, const RectMm&
     const Mm bottom = m_wall.size.height - place.bottom();
     paintLabel(painter,
         {(wall.left() + rect.left()) / 2, above},
-        Words::tr("%1 cm from the left").arg(centimetres(place.x)));
+        Words::tr("%1 mm from the left").arg(millimetres(place.x)));
     if (floor - rect.bottom() > 24)
-        paintLabel(
-            painter, {x, (rect.bottom() + floor) / 2}, Words::tr("%1 up").arg(centimetres(bottom)));
+        paintLabel(painter,
+            {x, (rect.bottom() + floor) / 2},
+            Words::tr("%1 mm up").arg(millimetres(bottom)));
 }
 
 std::vector<WallPicture::BandName> WallPicture::bandNames(
@@ -213,7 +258,7 @@ std::vector<WallPicture::BandName> WallPicture::bandNames(
         QSizeF size;
         for (const BandLine& line : name.lines) {
             const QFontMetricsF metrics(
-                line.large ? interfaceFont(1.0, QFont::DemiBold) : interfaceFont(0.85),
+                line.large ? pictureFont(1.0, QFont::DemiBold) : pictureFont(0.85),
                 painter.device());
             size = {qMax(size.width(), metrics.horizontalAdvance(line.text)),
                 size.height() + metrics.height()};
@@ -242,7 +287,7 @@ void WallPicture::paintScales(QPainter& painter, const QRectF& wall) const
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setFont(interfaceFont(0.88));
+    painter.setFont(pictureFont(0.88));
     painter.setPen(m_colours.quiet);
     const double perMetre = wall.width() / m_wall.size.width.value() * 1000;
     const QFontMetricsF metrics(painter.font(), painter.device());
@@ -266,8 +311,7 @@ void WallPicture::paintScales(QPainter& painter, const QRectF& wall) const
     for (const BandName& name : bandNames(painter, wall)) {
         QPointF at = name.box.topLeft();
         for (const BandLine& line : name.lines) {
-            const QFont font =
-                line.large ? interfaceFont(1.0, QFont::DemiBold) : interfaceFont(0.85);
+            const QFont font = line.large ? pictureFont(1.0, QFont::DemiBold) : pictureFont(0.85);
             painter.setFont(font);
             painter.setPen(line.large ? m_colours.ink : m_colours.quiet);
             const QFontMetricsF letters(font, painter.device());

@@ -29,6 +29,9 @@ public:
     // Metres along the floor and up the left side, the names of the bands on the right.
     void paintScales(QPainter& painter, const QRectF& wall) const;
 
+    // On the panels their numbers in the list and where the nails go in.
+    void paintNails(QPainter& painter, const QRectF& wall) const;
+
     struct BandLine {
         QString text;
         bool large = false;
@@ -61,5 +64,7 @@ private:
 
 // "185.0" for 1850 mm.
 [[nodiscard]] QString centimetres(Mm length);
+// "1850", without a mark between the thousands, which could be taken for a point.
+[[nodiscard]] QString millimetres(Mm length);
 
 } // namespace wainscot::ui

@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/jobs/kept_limits.h"
 #include "app/ui/compose/panel_picture.h"
 #include "app/ui/kit/icons.h"
-#include "app/ui/session/kept_limits.h"
 
 namespace wainscot::ui {
 
@@ -96,16 +96,16 @@ void WallView::take(int thing)
 // The list beside it tells the same in words.
 void WallView::describe()
 {
-    setAccessibleName(tr("%1, %2 by %3 cm, %4 panels")
-                          .arg(m_wall.name, centimetres(m_wall.size.width))
-                          .arg(centimetres(m_wall.size.height))
+    setAccessibleName(tr("%1, %2 by %3 mm, %4 panels")
+                          .arg(m_wall.name, millimetres(m_wall.size.width))
+                          .arg(millimetres(m_wall.size.height))
                           .arg(m_plan.list.size()));
     setAccessibleDescription(m_hand < 0
             ? tr("The hanging list tells where everything is.")
-            : tr("%1 in your hand, %2 cm from the left, %3 up")
+            : tr("%1 in your hand, %2 mm from the left, %3 mm up")
                   .arg(nameOf(m_hand),
-                      centimetres(placeOf(m_hand).x),
-                      centimetres(m_wall.size.height - placeOf(m_hand).bottom())));
+                      millimetres(placeOf(m_hand).x),
+                      millimetres(m_wall.size.height - placeOf(m_hand).bottom())));
 }
 
 QPixmap WallView::panelPixmap(PanelId panel, int width)

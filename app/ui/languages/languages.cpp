@@ -4,7 +4,7 @@
 #include <QLibraryInfo>
 #include <QTranslator>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 
 namespace wainscot::ui {
 

@@ -294,6 +294,81 @@
     </message>
 </context>
 <context>
+    <name>HangingList</name>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Measured to the panel's own edges, from the floor and from the left edge of the wall; its board reaches %1 mm further on every side.</source>
+        <translation>Medido hasta los bordes del propio panel, desde el suelo y desde el borde izquierdo de la pared; su tablero sobresale %1 mm por cada lado.</translation>
+    </message>
+    <message>
+        <source>Nails go in %1 mm under the upper edge (common practice, no source); strips behind the corners. Floors slope: measure one nail up from the floor, then use a level.</source>
+        <translation>Los clavos van %1 mm por debajo del borde superior (práctica común, sin fuente); las tiras adhesivas, detrás de las esquinas. Los suelos tienen desnivel: medir un clavo desde el suelo y usar después un nivel.</translation>
+    </message>
+    <message>
+        <source>Cut %1 of %2 by %3 mm (%4 by %5): the panel with %6 mm all round.</source>
+        <translation>Cortar %1 de %2 por %3 mm (%4 por %5): el panel con %6 mm alrededor.</translation>
+    </message>
+    <message>
+        <source>1 board</source>
+        <translation>1 tablero</translation>
+    </message>
+    <message>
+        <source>%1 boards</source>
+        <translation>%1 tableros</translation>
+    </message>
+    <message>
+        <source>Before you hang it: %1</source>
+        <translation>Antes de colgarlo: %1</translation>
+    </message>
+    <message>
+        <source>%1 % of the wall is covered, limit %2 % (%3). Ask your fire authority.</source>
+        <translation>El %1 % de la pared queda cubierto, límite: %2 % (%3). Preguntar a la autoridad contra incendios.</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Panel</translation>
+    </message>
+    <message>
+        <source>left edge</source>
+        <translation>borde izquierdo</translation>
+    </message>
+    <message>
+        <source>right edge</source>
+        <translation>borde derecho</translation>
+    </message>
+    <message>
+        <source>lower edge</source>
+        <translation>borde inferior</translation>
+    </message>
+    <message>
+        <source>upper edge</source>
+        <translation>borde superior</translation>
+    </message>
+    <message>
+        <source>nails up</source>
+        <translation>altura de los clavos</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>desde la izquierda</translation>
+    </message>
+    <message>
+        <source>%1 and %2 mm</source>
+        <translation>%1 y %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 by %3 mm (%4 by %5)</source>
+        <translation>%1: %2 por %3 mm (%4 por %5)</translation>
+    </message>
+</context>
+<context>
     <name>Length</name>
     <message>
         <source>%1 in</source>
@@ -2215,10 +2290,6 @@
         <translation>%1 muestra lo que colgaba allí. %2</translation>
     </message>
     <message>
-        <source>%1 shows a name that hung there and has no permission to be read %2.</source>
-        <translation>%1 muestra un nombre que colgaba allí y no hay permiso para que se lea %2.</translation>
-    </message>
-    <message>
         <source>%1, panel %2</source>
         <translation>%1, panel %2</translation>
     </message>
@@ -2331,28 +2402,20 @@
         <translation>De mujeres británicas, percentil 5, a hombres, 95, del suelo al lagrimal (apuntes de antropometría de una universidad)</translation>
     </message>
     <message>
-        <source>the sheets to answer on %1 of %2</source>
-        <translation>las hojas para responder %1 del %2</translation>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
     </message>
     <message>
-        <source>the panels %1 printed on %2</source>
-        <translation>los paneles %1 impresos el %2</translation>
+        <source>%1 shows a name that hung there: %2, with no permission to be named %3.</source>
+        <translation>%1 muestra un nombre que colgaba allí: %2, sin permiso para que se le nombre %3.</translation>
     </message>
     <message>
-        <source>the sheets to answer on for %1, printed on %2</source>
-        <translation>las hojas para responder sobre %1, impresas el %2</translation>
+        <source>%1 shows a name that hung there: %2, seen in it or in another photo too, with no permission to be seen and named together %3.</source>
+        <translation>%1 muestra un nombre que colgaba allí: %2, que también se ve en ella o en otra foto, sin permiso para mostrar foto y nombre juntos %3.</translation>
     </message>
     <message>
-        <source>%1: take them down and print them anew.</source>
-        <translation>%1: hay que quitarlos e imprimirlos de nuevo.</translation>
-    </message>
-    <message>
-        <source>%1: collect them and print them anew.</source>
-        <translation>%1: hay que recogerlas e imprimirlas de nuevo.</translation>
-    </message>
-    <message>
-        <source>%1: make it anew.</source>
-        <translation>%1: hay que hacerlo de nuevo.</translation>
+        <source>%1 shows an exact age that hung there: %2, seen in it or in another photo too; %3 no exact age goes with name and photo.</source>
+        <translation>%1 muestra una edad exacta que colgaba allí: %2, que también se ve en ella o en otra foto; %3 ninguna edad exacta acompaña al nombre y la foto.</translation>
     </message>
 </context>
 <context>
@@ -2432,14 +2495,6 @@
 <context>
     <name>WallPicture</name>
     <message>
-        <source>%1 cm from the left</source>
-        <translation>%1 cm desde la izquierda</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>a %1 del suelo</translation>
-    </message>
-    <message>
         <source>%1 m</source>
         <translation>%1 m</translation>
     </message>
@@ -2466,6 +2521,14 @@
     <message>
         <source>%1 to %2 years, estimate</source>
         <translation>de %1 a %2 años, estimación</translation>
+    </message>
+    <message>
+        <source>%1 mm from the left</source>
+        <translation>%1 mm desde la izquierda</translation>
+    </message>
+    <message>
+        <source>%1 mm up</source>
+        <translation>%1 mm de altura</translation>
     </message>
 </context>
 <context>
@@ -6633,6 +6696,18 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <source>%1, photo of the wall: %2</source>
         <translation>%1, foto de la pared: %2</translation>
     </message>
+    <message>
+        <source>A file for each panel</source>
+        <translation>Un archivo por panel</translation>
+    </message>
+    <message>
+        <source>These files are there already: %1</source>
+        <translation>Estos archivos ya existen: %1</translation>
+    </message>
+    <message>
+        <source>Replace them</source>
+        <translation>Reemplazarlos</translation>
+    </message>
 </context>
 <context>
     <name>wainscot::ui::MeetingRun</name>
@@ -7797,6 +7872,10 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <source>For a program that reads it in other years</source>
         <translation>Para un programa que los lea en otros años</translation>
     </message>
+    <message>
+        <source>A file for each panel</source>
+        <translation>Un archivo por panel</translation>
+    </message>
 </context>
 <context>
     <name>wainscot::ui::Rail</name>
@@ -8375,16 +8454,8 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>arriba</translation>
     </message>
     <message>
-        <source>Centimetres; inches on the printed list.</source>
-        <translation>Centímetros; pulgadas en la lista impresa.</translation>
-    </message>
-    <message>
         <source>Print the list</source>
         <translation>Imprimir la lista</translation>
-    </message>
-    <message>
-        <source>%1 in centimetres</source>
-        <translation>%1, en centímetros</translation>
     </message>
     <message>
         <source>Measured: %1</source>
@@ -8397,10 +8468,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Height</source>
         <translation>Alto</translation>
-    </message>
-    <message>
-        <source>Centimetres. Take a door or a panel to measure it.</source>
-        <translation>Centímetros. Tomar una puerta o un panel para medirlo.</translation>
     </message>
     <message>
         <source>Take off</source>
@@ -8547,42 +8614,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>La impresora no responde.</translation>
     </message>
     <message>
-        <source>%1: %2 by %3 cm</source>
-        <translation>%1: %2 por %3 cm</translation>
-    </message>
-    <message>
-        <source>Hang</source>
-        <translation>Colgar</translation>
-    </message>
-    <message>
-        <source>from the left</source>
-        <translation>desde la izquierda</translation>
-    </message>
-    <message>
-        <source>middle</source>
-        <translation>centro</translation>
-    </message>
-    <message>
-        <source>Bottom, middle and top count from the floor; the middle is where nails or strips go.</source>
-        <translation>Abajo, centro y arriba se cuentan desde el suelo; en el centro van los clavos o las tiras adhesivas.</translation>
-    </message>
-    <message>
-        <source>Cut %1 of %2 by %3 cm: the panel with 8 mm all round.</source>
-        <translation>Cortar %1 de %2 por %3 cm: el panel con 8 mm alrededor.</translation>
-    </message>
-    <message>
-        <source>1 board</source>
-        <translation>1 tablero</translation>
-    </message>
-    <message>
-        <source>%1 boards</source>
-        <translation>%1 tableros</translation>
-    </message>
-    <message>
-        <source>%1 % of the wall is covered, limit %2 % (%3). Ask your fire authority.</source>
-        <translation>El %1 % de la pared queda cubierto, límite: %2 % (%3). Preguntar a la autoridad contra incendios.</translation>
-    </message>
-    <message>
         <source>Add a photo of the wall</source>
         <translation>Añadir una foto de la pared</translation>
     </message>
@@ -8602,20 +8633,32 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <source>%1 photos</source>
         <translation>%1 fotos</translation>
     </message>
+    <message>
+        <source>Millimetres; inches and nails on the printed list.</source>
+        <translation>Milímetros; pulgadas y clavos en la lista impresa.</translation>
+    </message>
+    <message>
+        <source>%1 in millimetres</source>
+        <translation>%1 en milímetros</translation>
+    </message>
+    <message>
+        <source>Millimetres. Take a door or a panel to measure it.</source>
+        <translation>Milímetros. Tomar una puerta o un panel para medirlo.</translation>
+    </message>
 </context>
 <context>
     <name>wainscot::ui::WallView</name>
-    <message>
-        <source>%1, %2 by %3 cm, %4 panels</source>
-        <translation>%1, %2 por %3 cm, paneles: %4</translation>
-    </message>
     <message>
         <source>The hanging list tells where everything is.</source>
         <translation>La lista para colgar dice dónde está todo.</translation>
     </message>
     <message>
-        <source>%1 in your hand, %2 cm from the left, %3 up</source>
-        <translation>%1 en la mano, a %2 cm desde la izquierda, a %3 del suelo</translation>
+        <source>%1, %2 by %3 mm, %4 panels</source>
+        <translation>%1, %2 por %3 mm, %4 paneles</translation>
+    </message>
+    <message>
+        <source>%1 in your hand, %2 mm from the left, %3 mm up</source>
+        <translation>%1 en la mano, a %2 mm de la izquierda, a %3 mm de altura</translation>
     </message>
 </context>
 <context>

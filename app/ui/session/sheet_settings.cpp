@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 #include "core/base/paper_size.h"
 
 namespace wainscot::ui {

@@ -7,7 +7,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 #include "app/ui/kit/tokens.h"
 #include "layout/wall/eyes.h"
 

@@ -2,7 +2,7 @@
 
 #include <QCoreApplication>
 
-#include "app/ui/session/kept_limits.h"
+#include "app/jobs/kept_limits.h"
 #include "core/model/reading_level.h"
 #include "layout/check/limits.h"
 

@@ -8,7 +8,7 @@
 
 #include <hunspell.hxx>
 
-#include "app/ui/kit/settings.h"
+#include "app/jobs/program_settings.h"
 
 namespace wainscot::ui {
 

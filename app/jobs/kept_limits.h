@@ -1,10 +1,11 @@
-// Limits and measures somebody set on this computer, for every book: what a school asks for.
+// Limits and measures somebody set on this computer, for every book: what a school asks for. The
+// window sets them; the command line measures by the same.
 #pragma once
 
 #include "core/base/quantity.h"
 #include "layout/check/limits.h"
 
-namespace wainscot::ui {
+namespace wainscot {
 
 // The check's limits; what makes no sense in the settings counts as not set.
 [[nodiscard]] check::Limits keptLimits();
@@ -14,4 +15,4 @@ void keepLimits(const check::Limits& limits);
 [[nodiscard]] Mm keptStandOut();
 void keepStandOut(Mm standsOut);
 
-} // namespace wainscot::ui
+} // namespace wainscot

@@ -1,9 +1,9 @@
-#include "app/ui/session/kept_limits.h"
+#include "app/jobs/kept_limits.h"
 
+#include "app/jobs/program_settings.h"
 #include "app/jobs/wall_plan.h"
-#include "app/ui/kit/settings.h"
 
-namespace wainscot::ui {
+namespace wainscot {
 
 namespace {
 
@@ -51,4 +51,4 @@ void keepStandOut(Mm standsOut)
     ProgramSettings().setValue(kStandOutKey, standsOut.value());
 }
 
-} // namespace wainscot::ui
+} // namespace wainscot

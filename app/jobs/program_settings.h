@@ -1,11 +1,11 @@
-// What the window remembers of a person between two evenings: rulers, the size of a screen. Nothing
-// of a book or a child is kept here.
+// What the window remembers of a person between two evenings: rulers, the size of a screen, limits
+// (which count on the command line too). Nothing of a book or a child is kept here.
 #pragma once
 
 #include <QSettings>
 #include <QStandardPaths>
 
-namespace wainscot::ui {
+namespace wainscot {
 
 class ProgramSettings : public QSettings {
 public:
@@ -17,4 +17,4 @@ public:
     }
 };
 
-} // namespace wainscot::ui
+} // namespace wainscot
