@@ -300,7 +300,7 @@
         <translation>%1 mm</translation>
     </message>
     <message>
-        <source>Measured to the panel's own edges, from the floor and from the left edge of the wall; its board reaches %1 mm further on every side.</source>
+        <source>Measured to the panel&apos;s own edges, from the floor and from the left edge of the wall; its board reaches %1 mm further on every side.</source>
         <translation>Medido hasta los bordes del propio panel, desde el suelo y desde el borde izquierdo de la pared; su tablero sobresale %1 mm por cada lado.</translation>
     </message>
     <message>
@@ -2416,6 +2416,30 @@
     <message>
         <source>%1 shows an exact age that hung there: %2, seen in it or in another photo too; %3 no exact age goes with name and photo.</source>
         <translation>%1 muestra una edad exacta que colgaba allí: %2, que también se ve en ella o en otra foto; %3 ninguna edad exacta acompaña al nombre y la foto.</translation>
+    </message>
+    <message>
+        <source>the sheets to answer on %1 of %2</source>
+        <translation>las hojas para responder %1, del %2</translation>
+    </message>
+    <message>
+        <source>the panels %1 printed on %2</source>
+        <translation>los paneles %1 impresos el %2</translation>
+    </message>
+    <message>
+        <source>the sheets to answer on for %1, printed on %2</source>
+        <translation>las hojas para responder de %1, impresas el %2</translation>
+    </message>
+    <message>
+        <source>%1: take them down and print them anew.</source>
+        <translation>%1: hay que quitarlos e imprimirlos de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: collect them and print them anew.</source>
+        <translation>%1: hay que recogerlas e imprimirlas de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: make it anew.</source>
+        <translation>%1: hay que hacerlo de nuevo.</translation>
     </message>
 </context>
 <context>
