@@ -183,6 +183,13 @@ Result<Mm> standOutFrom(const Arguments& arguments)
                                        : Result<Mm>(keptStandOut());
 }
 
+void noteStandOut(const Arguments& arguments, Mm standsOut, Answer& answer)
+{
+    if (!arguments.has("stands-out") && standsOut != kUsualStandOut)
+        answer.notes.append(QStringLiteral("Panels stand out %1 mm, as set on this computer.")
+                                .arg(standsOut.value()));
+}
+
 // A wall of the book as it hangs, or with the panels of a display as they would be proposed. The
 // book stays as it is.
 Result<Answer> runOnKeptWall(const Arguments& arguments, const Book& book)
@@ -217,6 +224,7 @@ Result<Answer> runOnKeptWall(const Arguments& arguments, const Book& book)
         {QStringLiteral("limit"), plan.limit.share},
         {QStringLiteral("limit_source"), QString::fromUtf8(plan.limit.source)}};
     addFindings(answer, plan.findings);
+    noteStandOut(arguments, *standsOut, answer);
     return answer;
 }
 
@@ -255,6 +263,7 @@ Result<Answer> runOnBareWall(const Arguments& arguments, const JobRun& run)
         {QStringLiteral("limit"), outcome->limit.share},
         {QStringLiteral("limit_source"), QString::fromUtf8(outcome->limit.source)}};
     addFindings(answer, outcome->findings);
+    noteStandOut(arguments, *standsOut, answer);
     return answer;
 }
 

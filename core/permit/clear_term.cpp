@@ -80,8 +80,10 @@ private:
         }
         // Photos of walls are judged when everybody else who is seen is known.
         for (const Experience* experience : m_chosen) {
-            for (const Picture* photo : wallPhotosOf(m_book, experience->id))
-                m_pictures.push_back(photo->id);
+            for (const Picture* photo : wallPhotosOf(m_book, experience->id)) {
+                if (!photo->hungOn || contains(*photo->hungOn))
+                    m_pictures.push_back(photo->id);
+            }
         }
         std::stable_sort(m_chosen.begin(), m_chosen.end(), [&](const auto* a, const auto* b) {
             return *dayOf(m_book, *a) < *dayOf(m_book, *b);

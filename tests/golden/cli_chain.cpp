@@ -2,6 +2,7 @@
 // new book, gathering, arranging, checking, paper. Independent readers look at the PDF.
 #include "app/jobs/book_jobs.h"
 #include "app/jobs/kept_limits.h"
+#include "app/jobs/wall_plan.h"
 #include "core/store/book_store.h"
 
 #include <QDir>
@@ -334,6 +335,23 @@ TEST_F(Chain, MeasuresByTheLimitsKeptOnThisComputer)
     EXPECT_EQ(checked({QStringLiteral("--limits"), u"--sheets"_qs, u"A4"_qs}).exit, 2);
     keepLimits({});
     EXPECT_TRUE(limitsIn(checked(hallway)).empty());
+    const auto hung = [&](const QStringList& more) {
+        return cli(QStringList{QStringLiteral("hang"),
+                       sampleBook(),
+                       QStringLiteral("--wall"),
+                       QStringLiteral("6000x2700mm"),
+                       QStringLiteral("--json")}
+            + hallway + more);
+    };
+    EXPECT_FALSE(hung({}).out.contains("wall.stands_out"));
+    keepStandOut(Mm(120));
+    const Ran far = hung({});
+    EXPECT_TRUE(far.out.contains("wall.stands_out"));
+    EXPECT_THAT(far.err.toStdString(), HasSubstr("stand out 120 mm, as set on this computer"));
+    const Ran said = hung({QStringLiteral("--stands-out"), QStringLiteral("10mm")});
+    EXPECT_FALSE(said.out.contains("wall.stands_out"));
+    EXPECT_FALSE(said.err.contains("as set on this computer"));
+    keepStandOut(kUsualStandOut);
 }
 
 TEST_F(Chain, PutsTheWordsOnPaperAndNobodyWhoMayNotBeThere)

@@ -303,8 +303,19 @@ TEST_F(PhotoOfAWall, HangsOnNoPanelAndCountsAsNoPicture)
 
 TEST_F(PhotoOfAWall, OfAnotherTermStaysOut)
 {
+    const auto nameOfInes = [&] {
+        const ClearedTerm kept = term();
+        return kept.experiences().front().answers.front().words.front().name;
+    };
+    change([&](Picture& photo) {
+        photo.panelsLegible = false;
+        photo.people.children = {m_ines};
+    });
+    EXPECT_EQ(photosFor(Audience::Families), 1U);
+    EXPECT_EQ(nameOfInes(), QStringLiteral("a child")) << "she is seen in front of it";
     change([](Picture& photo) { photo.hungOn = QDate(2026, 2, 1); });
     EXPECT_EQ(photosFor(Audience::Families), 0U);
+    EXPECT_EQ(nameOfInes(), QStringLiteral("Ines")) << "nobody is seen in what is not in the file";
 }
 
 TEST_F(TermForFamilies, LeavesOutWhatHasNoDayInIt)
