@@ -6,6 +6,7 @@
 
 #include "app/jobs/gather_files.h"
 #include "app/jobs/kept_limits.h"
+#include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/hang/limits_dialog.h"
 #include "app/ui/hang/sheet_printer.h"
