@@ -16,6 +16,7 @@ namespace wainscot {
 
 namespace {
 
+constexpr int kMomentMs = 250; // who reads may hold the lock, to take back what was left half done
 constexpr int kSittingSecs = 3600; // opened again within it, a book's state is as good as kept
 
 const QLatin1String kFileName("book.wainscot");
@@ -45,7 +46,7 @@ Result<std::unique_ptr<QLockFile>> lockFolder(const QString& folder)
 {
     auto lock = std::make_unique<QLockFile>(inside(folder, kLock));
     lock->setStaleLockTime(0);
-    if (lock->tryLock(0))
+    if (lock->tryLock(kMomentMs))
         return lock;
     if (lock->error() == QLockFile::LockFailedError && isNobodys(*lock)) {
         lock->removeStaleLockFile();

@@ -4,13 +4,16 @@
 
 #include <QDir>
 #include <QFile>
+#include <QLockFile>
 #include <QProcess>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <sys/stat.h>
 #include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 
 namespace wainscot {
@@ -72,6 +75,20 @@ TEST_F(HardToOpen, ASecondWriterIsToldItIsInUseAndMayRead)
     ASSERT_TRUE(reader.ok());
     EXPECT_TRUE((*reader)->isReadOnly());
     EXPECT_TRUE(sameBook((*reader)->book(), m_before));
+}
+
+// Somebody who reads holds it so while taking back what a program that died left half done.
+TEST_F(HardToOpen, WhatIsInUseForAMomentIsWaitedFor)
+{
+    QLockFile held(file() + QStringLiteral(".lock"));
+    ASSERT_TRUE(held.tryLock(0));
+    std::thread reader([&] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(60));
+        held.unlock();
+    });
+    const auto opened = BookStore::open(folder());
+    reader.join();
+    EXPECT_TRUE(opened.ok());
 }
 
 TEST_F(HardToOpen, ASecondProgramIsToldItIsInUse)
