@@ -312,7 +312,10 @@ quint64 sightOf(const QImage& image)
 
 bool looksLike(quint64 one, quint64 other)
 {
-    constexpr int kMostBits = 10;
+    // In 1,060 displays the same picture came back with up to 11 other bits (seed 266), for JPEG
+    // moves fields that are nearly as light as their neighbours. Two that have nothing in common
+    // differ in 32, and in 13 or fewer once in some 500,000 pairs (64 throws of a coin).
+    constexpr int kMostBits = 13;
     return qPopulationCount(one ^ other) <= kMostBits;
 }
 
