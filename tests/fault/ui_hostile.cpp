@@ -1,10 +1,10 @@
 // What any program can put before the window: the clipboard, what is dragged over it, and the file
 // of its settings.
+#include "app/jobs/kept_limits.h"
+#include "app/jobs/program_settings.h"
 #include "app/ui/canvas/incoming.h"
 #include "app/ui/canvas/screen_size.h"
 #include "app/ui/compose/clipboard.h"
-#include "app/ui/kit/settings.h"
-#include "app/ui/session/kept_limits.h"
 #include "app/ui/session/sheet_settings.h"
 #include "tests/fuzz/mutator.h"
 #include "tests/support/class_book.h"
