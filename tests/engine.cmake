@@ -36,7 +36,8 @@ target_link_libraries(bench_engine PRIVATE w_options test_books engine_documents
   selection_problems Qt6::Gui)
 wainscot_test(engine_templates unit SOURCES unit/engine_templates.cpp LINK engine_documents)
 wainscot_test(engine_explain unit SOURCES unit/engine_explain.cpp LINK engine_documents)
-wainscot_test(engine_arrange unit SOURCES unit/engine_arrange.cpp unit/engine_pins.cpp
+wainscot_test(engine_arrange unit
+  SOURCES unit/engine_arrange.cpp unit/engine_page_sizes.cpp unit/engine_pins.cpp
   LINK engine_documents)
 wainscot_test(engine_hand property SOURCES property/engine_hand.cpp LINK engine_documents)
 wainscot_test(engine_faults unit SOURCES unit/engine_faults.cpp LINK engine_documents)

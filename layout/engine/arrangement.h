@@ -55,6 +55,7 @@ struct TextSpec {
     Mm lead; // baseline to baseline
     Mm captionGap; // between a picture and its caption
     bool tinted = false;
+    int words = 0; // of the text itself, name and heading aside; 0 = unknown, judged by its length
 };
 
 class TextMeasurer {

@@ -28,9 +28,9 @@ bool childrenOutweighed(LeafTable& leaves, int first, int last)
         const Piece& piece = leaves.piece(i);
         const Kind kind = piece.item.kind;
         if (kind == Kind::Quote)
-            children += piece.letters;
+            children += piece.said;
         else if (kind == Kind::Context || kind == Kind::Interpretation || kind == Kind::NextStep)
-            adults += piece.letters;
+            adults += piece.said;
     }
     return adults > kMost * children;
 }

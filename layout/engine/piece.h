@@ -11,7 +11,7 @@ struct Piece {
     double targetMm2 = 0; // area a picture aims at
     double ceilingMm2 = 0; // above it the picture rivals the dominant one; 0 = none
     double floorMm2 = 0; // below it the picture does not dominate; 0 = none
-    double letters = 0; // about so many the text has; captions have none
+    double said = 0; // how much the text says: words, or letters where those are unknown
     bool blank = false; // a planned empty cell
 
     [[nodiscard]] bool isPicture() const { return item.picture.has_value(); }

@@ -1,5 +1,6 @@
 #include "layout/engine/solve.h"
 
+#include "layout/engine/advice.h"
 #include "layout/engine/faults.h"
 #include "layout/engine/finish.h"
 #include "layout/engine/mend.h"
@@ -206,6 +207,32 @@ void addPinned(const Request& request, TextMemo& text, Arrangement& arrangement)
 
 namespace {
 
+double emptiestPage(const Arrangement& arrangement, const PageSpec& page)
+{
+    double most = 0;
+    for (int p = 0; p < arrangement.pages; ++p)
+        most = std::max(most, pageUse(arrangement, page, p).white);
+    return most;
+}
+
+// Sizes meant for fewer pages than it takes may put breaks where one page stays nearly
+// empty. With the sizes of those pages it may come out fuller, or on fewer.
+Candidate withSizesFor(
+    int pages, Candidate first, Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
+{
+    const std::vector<Piece> before = job.pieces;
+    const PageSpec& page = job.request.page;
+    setTargets(job.pieces, page, pages, text, pinnedLeader(job));
+    Candidate second = solveSystems(job, systems, text, {});
+    const int taken = second.possible ? second.arrangement.pages : pages + 1;
+    if (taken < pages
+        || (taken == pages
+            && emptiestPage(second.arrangement, page) < emptiestPage(first.arrangement, page)))
+        return second;
+    job.pieces = before;
+    return first;
+}
+
 Job jobOf(const Request& request, TextMemo& text)
 {
     Job job{request, {}, {}, request.pages};
@@ -236,7 +263,11 @@ Outcome solve(
     const int wanted = request.pages.value_or(pagesWanted(job.pieces, request.page, text));
     setTargets(job.pieces, request.page, wanted, text, pinnedLeader(job));
     Candidate best = solveSystems(job, systems, text, {});
-    if (wanted == 1 && mayMend(job, effort))
+    const int taken = best.possible ? best.arrangement.pages : 0;
+    const bool more = !request.pages && taken > wanted;
+    if (more)
+        best = withSizesFor(taken, std::move(best), job, systems, text);
+    if (wanted == 1 && !more && mayMend(job, effort))
         best = mended(std::move(best), job, systems, text);
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};
@@ -246,7 +277,7 @@ Outcome solve(
             failed.what = Obstacle::PinsNotSliceable;
         return failed;
     }
-    if (wanted != 1 || best.arrangement.pages != 1)
+    if (wanted != 1 || more)
         refine(job, best, systems, text, effort);
     if (cancelled(request))
         return Failure{Obstacle::Cancelled, {}, 0};

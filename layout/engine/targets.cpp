@@ -112,7 +112,7 @@ std::vector<Piece> piecesOf(const std::vector<Item>& items, TextMemo& text)
         piece.blank = item.id == kBlankItem;
         if (!piece.blank) {
             piece.spec = text.spec(item.id);
-            piece.letters = lettersOf(piece, text);
+            piece.said = piece.spec.words > 0 ? piece.spec.words : lettersOf(piece, text);
         }
         pieces.push_back(piece);
     }

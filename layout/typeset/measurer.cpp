@@ -37,6 +37,21 @@ Mm indentFor(const PieceText& text, const Grid& grid, bool pageFromRight)
     return against || mark.widestUnit() > kMarkInGutter * grid.gutter ? grid.gutter : Mm();
 }
 
+// As a reader counts: two ideographs are about a word.
+int wordsIn(const QString& text)
+{
+    int words = 0;
+    int ideographs = 0;
+    bool inside = false;
+    for (const QChar c : text) {
+        const bool ideograph = c.script() == QChar::Script_Han;
+        ideographs += ideograph ? 1 : 0;
+        words += !inside && !ideograph && c.isLetterOrNumber() ? 1 : 0;
+        inside = !ideograph && !c.isSpace();
+    }
+    return words + ideographs / 2;
+}
+
 } // namespace
 
 struct PanelMeasurer::State {
@@ -55,6 +70,7 @@ PanelMeasurer::PanelMeasurer(
         if (piece.kind == PieceKind::Title)
             measured.title.emplace(piece, style, language);
         measured.text = pieceText(piece, style, language, style.scale.titleStep);
+        measured.text.spec.words = wordsIn(piece.text);
         measured.second = secondCaption(piece, style);
         measured.between = style.grid.gutter;
         measured.indent = indentFor(measured.text, style.grid, fromRight);

@@ -1,6 +1,7 @@
 // A quick form of bench_engine's section "quality", on documents that may be looked at: fails when
 // pages become worse than they were when this was written.
 #include "tests/support/wall_quality.h"
+#include "tests/support/wall_texts.h"
 
 #include <gtest/gtest.h>
 
@@ -82,6 +83,18 @@ TEST_F(EngineQuality, WhatShouldHoldHoldsNearlyEverywhere)
             EXPECT_GE(s_sum.passed[test.number], s_sum.pages * (test.goal - 0.02))
                 << test.number << " " << test.says;
         }
+}
+
+TEST_F(EngineQuality, WordsAreCountedAsTheStyleCountsThem)
+{
+    for (const Document& document : s_documents) {
+        const Sheet sheet(document);
+        for (const Piece& piece : document.pieces)
+            if (piece.kind == PieceKind::Context || piece.kind == PieceKind::Interpretation) {
+                EXPECT_EQ(sheet.text().spec(piece.id.number()).words, wordsIn(piece.text))
+                    << piece.text.toStdString();
+            }
+    }
 }
 
 TEST_F(EngineQuality, NothingIsCutBeyondItsLimitOrRunsOut)

@@ -246,9 +246,9 @@ public:
             const Piece& piece = m_leaves.piece(i);
             const Kind kind = piece.item.kind;
             if (kind == Kind::Quote)
-                children += piece.letters;
+                children += piece.said;
             if (kind == Kind::Context || kind == Kind::Interpretation || kind == Kind::NextStep)
-                adults += piece.letters;
+                adults += piece.said;
         }
         const bool outweighed = adults > 1.3 * children;
         return cheapest + toCost(weights.footPool * empty * empty)
