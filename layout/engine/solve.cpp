@@ -215,8 +215,9 @@ double emptiestPage(const Arrangement& arrangement, const PageSpec& page)
     return most;
 }
 
-// Sizes meant for fewer pages than it takes may put breaks where one page stays nearly
-// empty. With the sizes of those pages it may come out fuller, or on fewer.
+// Sizes meant for one page have one leading picture and hold the others below it; where it takes
+// more pages, breaks by them may leave one page nearly empty. With the sizes of the pages found it
+// may come out fuller, or on fewer.
 Candidate withSizesFor(
     int pages, Candidate first, Job& job, const std::vector<ColumnSystem>& systems, TextMemo& text)
 {
@@ -264,7 +265,7 @@ Outcome solve(
     setTargets(job.pieces, request.page, wanted, text, pinnedLeader(job));
     Candidate best = solveSystems(job, systems, text, {});
     const int taken = best.possible ? best.arrangement.pages : 0;
-    const bool more = !request.pages && taken > wanted;
+    const bool more = !request.pages && wanted == 1 && taken > 1;
     if (more)
         best = withSizesFor(taken, std::move(best), job, systems, text);
     if (wanted == 1 && !more && mayMend(job, effort))
