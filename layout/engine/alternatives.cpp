@@ -24,10 +24,13 @@ namespace {
 constexpr double kFirstLikeness = 0.4;
 constexpr double kStronger = 1.7;
 constexpr double kWeaker = 0.5;
+constexpr double kWeakest = 0.1; // below it the search begins again at the first
 // What a round costs at most, in solves of the request (bench_engine alternatives). A plan's
 // variants are made ready once for all rounds, which is most of their work.
 constexpr double kFreeRound = 0.45;
 constexpr double kPlannedRound = 0.12;
+// A page that still has faults has cost its solve every way of mending; a round is one of them.
+constexpr double kMendedRound = 0.115; // each way twice
 constexpr double kLeastLead = 0.8; // of the largest picture's size on the best page
 constexpr double kSmallFault = 8; // units of faults beyond the ratio: leaning by a twentieth more
 constexpr std::size_t kWaysOfATable = 8;
@@ -150,7 +153,7 @@ public:
 
     Alternatives run()
     {
-        const double each = m_planned ? kPlannedRound : kFreeRound;
+        const double each = m_planned ? kPlannedRound : m_mended ? kMendedRound : kFreeRound;
         double strength = kFirstLikeness;
         std::vector<std::size_t> chosen;
         for (int k = 1; k * each <= m_wish.solves && int(chosen.size()) < m_wish.most; ++k) {
@@ -166,6 +169,8 @@ public:
             chosen = choose();
             if (chosen.size() == before)
                 strength *= m_out.dear - dear > m_out.alike - alike ? kWeaker : kStronger;
+            if (m_mended && strength < kWeakest)
+                strength = kFirstLikeness;
         }
         for (const std::size_t at : chosen) {
             m_out.found.push_back(m_pool[at].arrangement);
@@ -204,6 +209,7 @@ private:
     std::vector<std::vector<Placement>> m_shown;
     std::vector<std::unique_ptr<Source>> m_sources;
     bool m_planned = false; // the best keeps to a plan
+    bool m_mended = false; // it was sought in all ways, and still has faults
     PagePrice m_standard;
     PagePrice::Price m_bestPrice;
     std::vector<Found> m_pool; // good and unlike what is shown; not yet compared with each other
@@ -232,6 +238,10 @@ void Search::addSources()
     m_sources.push_back(
         std::make_unique<Source>(m_request, freeSystems(m_request.page.columns), m_best, m_text));
     m_bestPrice = m_standard.of(m_best);
+    const LeafTable& leaves = m_standard.leaves();
+    const bool pinned = !m_sources.back()->job.pins.empty();
+    m_mended = !pinned && !m_planned
+        && !isSound(faultsOf(m_best, 0, leaves.pieces(), m_request.page, m_text));
 }
 
 // One pass over all sources and systems; false when cancelled.
