@@ -46,8 +46,10 @@ int wordsIn(const QString& text)
     for (const QChar c : text) {
         const bool ideograph = c.script() == QChar::Script_Han;
         ideographs += ideograph ? 1 : 0;
-        words += !inside && !ideograph && c.isLetterOrNumber() ? 1 : 0;
-        inside = !ideograph && !c.isSpace();
+        const bool begins =
+            !inside && !ideograph && c.isLetterOrNumber(); // after an opening mark too
+        words += begins ? 1 : 0;
+        inside = begins || (inside && !ideograph && !c.isSpace());
     }
     return words + ideographs / 2;
 }

@@ -43,9 +43,9 @@ int wordsIn(const QString& text)
     for (const QChar c : text) {
         const bool ideograph = c.script() == QChar::Script_Han;
         ideographs += ideograph ? 1 : 0;
-        const bool letter = !c.isSpace() && !ideograph;
-        words += letter && !inside && c.isLetterOrNumber() ? 1 : 0;
-        inside = letter;
+        const bool begins = !inside && !ideograph && c.isLetterOrNumber();
+        words += begins ? 1 : 0;
+        inside = begins || (inside && !ideograph && !c.isSpace());
     }
     return words + ideographs / 2;
 }

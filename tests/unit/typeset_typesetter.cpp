@@ -495,6 +495,21 @@ TEST(Measurer, AsksForAnIndentWhereTheLinesRunAgainstThePage)
     EXPECT_EQ(indent("It went", "en", "en"), Mm(0));
 }
 
+TEST(Measurer, CountsWordsBehindOpeningMarksToo)
+{
+    const Set set(puddlePanel());
+    ClearedPiece quote = set.first(PieceKind::Quote);
+    const auto words = [&](const char* text) {
+        quote.text = QString::fromUtf8(text);
+        const PanelMeasurer measurer({quote}, set.style, QStringLiteral("en"));
+        return measurer.spec(quote.id.number()).words;
+    };
+    EXPECT_EQ(words("It went away"), 3);
+    EXPECT_EQ(words("¿Dónde está (el agua)?"), 4);
+    EXPECT_EQ(words("It’s “gone” – all"), 3);
+    EXPECT_EQ(words("水坑走了"), 2);
+}
+
 TEST(Measurer, RefusesAColumnTooNarrowForAVoice)
 {
     const Set set(puddlePanel());

@@ -44,7 +44,7 @@ bool readBefore(const QWidget* one, const QWidget* other, bool fromRight)
     return a.top() < b.top();
 }
 
-// Rows from the top. A widget belongs to the row whose first it overlaps by half its height.
+// Rows from the top. A widget whose middle lies within a row belongs to it.
 void sortIntoRows(QVector<QWidget*>& widgets, bool fromRight)
 {
     std::stable_sort(widgets.begin(), widgets.end(), [](const QWidget* a, const QWidget* b) {
