@@ -6,6 +6,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <map>
 
 namespace wainscot {
 
@@ -182,6 +183,30 @@ MadeFile madeFileOf(MadeFileKind kind, const QString& file, QDate on)
     return made;
 }
 
+std::vector<MadeFile> printedHangingList(const Book& book, const Wall& wall, QDate on)
+{
+    std::map<Audience, MadeFile> lists;
+    const NameFinder names(book.children);
+    for (const PanelOnWall& hung : wall.panels) {
+        const Panel* panel = book.panels.find(hung.panel);
+        const Display* display = panel != nullptr ? book.displays.find(panel->display) : nullptr;
+        if (display == nullptr)
+            continue;
+        const auto [at, isNew] = lists.try_emplace(
+            display->audience, madeFileOf(MadeFileKind::PrintedHangingList, wall.name, on));
+        MadeFile& made = at->second;
+        made.audience = display->audience;
+        made.displays.insert(display->id);
+        if (display->experience.isValid())
+            made.experiences.insert(display->experience);
+        notePanel(book, names, PermissionRules(book, *display, on).clear(*panel), {}, made);
+    }
+    std::vector<MadeFile> all;
+    for (auto& [audience, made] : lists)
+        all.push_back(std::move(made));
+    return all;
+}
+
 QString inWords(const MadeFile& made)
 {
     const QString day =
@@ -204,6 +229,8 @@ QString inWords(const MadeFile& made)
     case MadeFileKind::PrintedAnswerSheets:
         return Says::tr("the sheets to answer on for %1, printed on %2")
             .arg(quoted(made.name), day);
+    case MadeFileKind::PrintedHangingList:
+        return Says::tr("the hanging list of %1, printed on %2").arg(quoted(made.name), day);
     }
     return made.name;
 }
@@ -216,6 +243,8 @@ QString whatToDo(const MadeFile& made)
         return Says::tr("%1: take them down and print them anew.").arg(what);
     case MadeFileKind::PrintedAnswerSheets:
         return Says::tr("%1: collect them and print them anew.").arg(what);
+    case MadeFileKind::PrintedHangingList:
+        return Says::tr("%1: throw it away and print it anew.").arg(what);
     default:
         return Says::tr("%1: make it anew.").arg(what);
     }

@@ -28,6 +28,9 @@ namespace wainscot {
     MadeFileKind kind,
     const QString& name,
     QDate on);
+// Of the hanging list of a wall that was printed: one for each audience its panels hang for.
+[[nodiscard]] std::vector<MadeFile> printedHangingList(
+    const Book& book, const Wall& wall, QDate on);
 // Of everything the book holds: a packed book, data.
 [[nodiscard]] MadeFile madeFileOf(MadeFileKind kind, const QString& file, QDate on);
 

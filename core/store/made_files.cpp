@@ -21,7 +21,8 @@ constexpr std::array kNames{KindName{MadeFileKind::Panels, QLatin1String("panels
     KindName{MadeFileKind::Data, QLatin1String("data")},
     KindName{MadeFileKind::AnswerSheets, QLatin1String("answer_sheets")},
     KindName{MadeFileKind::PrintedPanels, QLatin1String("printed_panels")},
-    KindName{MadeFileKind::PrintedAnswerSheets, QLatin1String("printed_answer_sheets")}};
+    KindName{MadeFileKind::PrintedAnswerSheets, QLatin1String("printed_answer_sheets")},
+    KindName{MadeFileKind::PrintedHangingList, QLatin1String("printed_hanging_list")}};
 
 Result<std::unique_ptr<Database>> databaseOf(const QString& book, Database::Mode mode)
 {
@@ -64,7 +65,8 @@ Result<MadeFile> joined(Database& database, MadeFile made)
 
 bool isOnPaper(MadeFileKind kind)
 {
-    return kind == MadeFileKind::PrintedPanels || kind == MadeFileKind::PrintedAnswerSheets;
+    return kind == MadeFileKind::PrintedPanels || kind == MadeFileKind::PrintedAnswerSheets
+        || kind == MadeFileKind::PrintedHangingList;
 }
 
 QString nameOf(MadeFileKind kind)

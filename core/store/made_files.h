@@ -27,7 +27,8 @@ enum class MadeFileKind {
     Data,
     AnswerSheets, // sheets for the children to answer on, as PDF
     PrintedPanels, // what went to a printer has no file: it is named by its display,
-    PrintedAnswerSheets, // or by its experience
+    PrintedAnswerSheets, // by its experience,
+    PrintedHangingList, // or by its wall, which it shows with its panels in small
 };
 
 struct MadeFile {

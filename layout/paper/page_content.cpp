@@ -402,18 +402,6 @@ void PageContent::drawLines(const std::vector<Line>& lines, Pt thickness, QRgb c
     m_stream += "Q\n";
 }
 
-void PageContent::drawRun(const GlyphRun& run)
-{
-    draw(run, -1);
-}
-
-void PageContent::fill(const RectMm& rect, QRgb colour)
-{
-    enterArtifact("Page");
-    setColour(colour);
-    m_stream += box(rect) + " re f\n";
-}
-
 void PageContent::drawForm(const std::string& name,
     const Handle& form,
     const RectMm& window,

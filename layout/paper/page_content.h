@@ -37,8 +37,6 @@ public:
 
     // Things of the page itself, in media coordinates: never part of the structure.
     void drawLines(const std::vector<Line>& lines, Pt thickness, QRgb colour = 0xff000000);
-    void drawRun(const GlyphRun& run);
-    void fill(const RectMm& rect, QRgb colour);
     // Paints a form object, moved and scaled, inside a window.
     void drawForm(const std::string& name,
         const QPDFObjectHandle& form,

@@ -13,7 +13,6 @@ namespace wainscot {
 namespace {
 
 constexpr Mm kLeastFlap{5}; // to glue on
-constexpr Mm kLeastOwn{30}; // a narrower strip is hard to lay straight
 constexpr Mm kTiny{1e-6};
 constexpr Mm kNear{1}; // a seam that close to something looks as if it cut it
 constexpr double kMoved = 0.02; // of a millimetre of picture, for each millimetre of moving
@@ -85,7 +84,7 @@ struct Side {
     std::vector<Mm> usual; // where sheets begin
     // From where one sheet begins to where the next does.
     [[nodiscard]] Mm longestStep() const { return part - std::min(overlap, kLeastFlap); }
-    [[nodiscard]] Mm shortestStep() const { return std::min(kLeastOwn, part - overlap); }
+    [[nodiscard]] Mm shortestStep() const { return std::min(kLeastStrip, part - overlap); }
 };
 
 // Where a sheet may begin, by whole millimetres from its usual place: every sheet reaches under the
@@ -98,10 +97,10 @@ std::vector<Mm> choicesOf(const Side& side, std::size_t sheet)
     if (sheet == 0)
         return {usual};
     const auto after = double(count - 1 - sheet);
-    const Mm ownOfLast = std::min(kLeastOwn, side.length - side.usual.back());
+    const Mm ownOfLast = std::min(kLeastStrip, side.length - side.usual.back());
     const Mm from = side.length - side.part - after * side.longestStep();
     const Mm to =
-        std::min(double(sheet) * side.longestStep(), side.length - ownOfLast - after * kLeastOwn);
+        std::min(double(sheet) * side.longestStep(), side.length - ownOfLast - after * kLeastStrip);
     std::vector<Mm> choices{usual};
     for (Mm at = usual - Mm(1); at >= std::max(from, Mm(1)) - kTiny; at -= Mm(1))
         choices.push_back(at);

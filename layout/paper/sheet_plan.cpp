@@ -10,6 +10,19 @@ namespace {
 constexpr int kMostSheets = 400;
 constexpr Mm kLeastPart{20};
 
+// Where sheets begin along one side. The last one begins earlier where only a strip would be left
+// for it; two half steps are always there to be shared.
+std::vector<Mm> beginnings(Mm length, Mm part, Mm overlap, int count)
+{
+    const Mm step = part - overlap;
+    std::vector<Mm> places;
+    for (int i = 0; i < count; ++i)
+        places.push_back(i * step);
+    if (count > 1)
+        places.back() = std::min(places.back(), length - std::min(kLeastStrip, step / 2));
+    return places;
+}
+
 SheetPlan planFor(SizeMm panel, SizeMm sheet, const SheetOptions& options)
 {
     SheetPlan plan;
@@ -23,10 +36,8 @@ SheetPlan planFor(SizeMm panel, SizeMm sheet, const SheetOptions& options)
     };
     plan.columns = count(panel.width, plan.part.width);
     plan.rows = count(panel.height, plan.part.height);
-    for (int column = 0; column < plan.columns; ++column)
-        plan.lefts.push_back(column * (plan.part.width - plan.overlap));
-    for (int row = 0; row < plan.rows; ++row)
-        plan.tops.push_back(row * (plan.part.height - plan.overlap));
+    plan.lefts = beginnings(panel.width, plan.part.width, plan.overlap, plan.columns);
+    plan.tops = beginnings(panel.height, plan.part.height, plan.overlap, plan.rows);
     return plan;
 }
 

@@ -1,7 +1,7 @@
 #include "layout/paper/sheets.h"
 
 #include "layout/paper/pdf_file.h"
-#include "layout/paper/sheet_drawing.h"
+#include "layout/paper/sheet_pages.h"
 #include "layout/typeset/typesetter.h"
 
 namespace wainscot {
@@ -31,22 +31,15 @@ Result<PaperReport> writeSheetsOf(const QString& path,
             file.labelFrom(pages++, "/P (" + (before + name).toStdString() + ")");
         };
         for (std::size_t i = 0; i < lists.size(); ++i) {
-            const SheetPlan& plan = plans[i];
-            const SheetContext context{plan,
-                sheets,
-                file.form(lists[i]),
-                lists.size() > 1 ? QStringLiteral("Panel %1").arg(i + 1) : QString()};
-            PageContent assembly = file.blankPage(plan.sheet);
-            drawAssembly(assembly, context);
-            file.addPage(std::move(assembly), plan.sheet, sheets.scale);
-            label(i, QStringLiteral("Together"));
-            for (int row = 0; row < plan.rows; ++row) {
-                for (int column = 0; column < plan.columns; ++column) {
-                    PageContent page = file.blankPage(plan.sheet);
-                    drawSheet(page, context, column, row);
-                    file.addPage(std::move(page), plan.sheet, sheets.scale);
-                    label(i, sheetName(column, row));
-                }
+            const QPDFObjectHandle form = file.form(lists[i]);
+            for (const SheetPage& page :
+                sheetPages(plans[i], sheets.margin, sheetPanelName(int(i) + 1, lists.size()))) {
+                PageContent content = file.blankPage(page.size);
+                content.drawForm(
+                    "/Panel", form, page.window, page.panelAt, page.panelScale, lists[i].size);
+                content.play(page.marks);
+                file.addPage(std::move(content), page.size, sheets.scale);
+                label(i, page.name);
             }
         }
     };

@@ -21,6 +21,10 @@ struct SheetOptions {
     double scale = 1;
 };
 
+// What a sheet shows at least that no other does, where the paper is large enough: a narrower strip
+// is hard to lay straight (common practice, no source).
+inline constexpr Mm kLeastStrip{30};
+
 struct SheetPlan {
     SizeMm sheet; // the paper as turned
     SizeMm part; // what one sheet shows at most: the paper without its margins
@@ -37,14 +41,16 @@ struct SheetPlan {
 };
 
 // The way round that needs fewer sheets; upright if both need as many. Each way
-// n = ceil((panel - overlap) / (part - overlap)).
-// WrongUse: margins or overlap leave nothing of the paper, or more than 400 sheets are needed.
+// n = ceil((panel - overlap) / (part - overlap)). Sheets are full, save the last row and column
+// and, where these would be narrow strips, the ones before. WrongUse: margins or overlap leave
+// nothing of the paper, or more than 400 sheets are needed.
 Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options);
 
 // The same sheets with their seams moved to where they cut least: marked parts of pictures, lines
 // of text, children's work, other pictures, in this order. Seams use all the paper that the last
 // row and column would leave empty: there are not more sheets for it, at least 5 mm are left to
-// glue on, and each sheet shows at least 30 mm that no other does, or as much as without moving.
+// glue on, and each sheet shows at least kLeastStrip that no other does, or as much as without
+// moving.
 [[nodiscard]] SheetPlan withQuietSeams(SheetPlan plan, const DisplayList& list);
 
 // "B3": row by letter from the top, column by number from the left.

@@ -18,8 +18,11 @@
 
 #include <gmock/gmock.h>
 
+#include "app/jobs/made_files.h"
 #include "app/jobs/program_settings.h"
 #include "app/ui/hang/hanging_list.h"
+#include "app/ui/session/sheet_settings.h"
+#include "core/base/paper_size.h"
 #include "core/model/wall_photo.h"
 #include "support/window_at_work.h"
 #include "tests/support/media_pictures.h"
@@ -257,6 +260,19 @@ TEST(HangWall, PrintsAListToFollowWithAHammerOnOnePage)
 }
 
 // A wall of thirty small panels: nothing is printed below the end of the paper.
+TEST(HangWall, RemembersAListThatWasPrinted)
+{
+    WindowAtWork at;
+    WallPage& wall = measured(at);
+    wall.proposePlaces();
+    wall.rememberPrinted();
+    const auto made = madeFilesIn(at.session().folder());
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made.front().kind, MadeFileKind::PrintedHangingList);
+    EXPECT_EQ(made.front().name, wall.wall()->name);
+    EXPECT_FALSE(made.front().words.empty());
+}
+
 TEST(HangWall, PrintsALongListOnMorePages)
 {
     using ::testing::HasSubstr;
@@ -397,7 +413,8 @@ TEST(HangPrint, SaysHowManySheetsAndPrintsAsMany)
     QProcess info;
     info.start(QStringLiteral("pdfinfo"), {at.file(QStringLiteral("sheets.pdf"))});
     ASSERT_TRUE(info.waitForFinished());
-    EXPECT_TRUE(info.readAllStandardOutput().simplified().contains("Pages: 8"));
+    EXPECT_TRUE(info.readAllStandardOutput().simplified().contains("Pages: 9"))
+        << "8, and how they join";
     page.setRuler(Mm(98));
     EXPECT_NEAR(page.wishes().scale, 100.0 / 98, 1e-12);
     page.setRuler(Mm(100));
@@ -462,6 +479,74 @@ TEST(HangPrint, MakesAFileForEachPanelWhereItIsAskedFor)
             QStringList{base + QStringLiteral("-2.pdf")})
             << "whoever replaces the first is asked about the others";
     }
+}
+
+// Each printer keeps what is set for it; the first time, the system says what it can do.
+TEST(HangPrint, RemembersEachPrinterByItself)
+{
+    WindowAtWork at;
+    const auto forget = [] {
+        for (const char* group : {"sheets", "printers"})
+            ProgramSettings().remove(QString::fromLatin1(group));
+    };
+    forget();
+    PrintPage& page = open(at, HangPlace::Task::Print).print();
+    page.setPaper(QStringLiteral("A4"));
+    const QString office = QStringLiteral("Office/2nd floor & cellar");
+    const QString hall = QStringLiteral("Hall");
+    page.setPrinters({[&] {
+                          return QStringList{office, hall};
+                      },
+        [&](const QString& name) {
+            return name == office ? PrinterFacts{name, {Mm(297), Mm(420)}, Mm(4.2)}
+                                  : PrinterFacts{name, {Mm(90), Mm(140)}, Mm(12.7)};
+        }});
+    page.setPrinter(office);
+    EXPECT_EQ(page.paper(), QStringLiteral("A3")) << "it lies in the printer";
+    EXPECT_EQ(page.wishes().margin, Mm(5)) << "the least that is offered and reaches";
+    page.setRuler(Mm(98));
+    page.setPrinter(hall);
+    EXPECT_EQ(page.paper(), QStringLiteral("A4")) << "its own paper is none for sheets";
+    EXPECT_EQ(page.wishes().margin, Mm(13));
+    EXPECT_EQ(page.wishes().scale, 1.0) << "how true another one prints says nothing of it";
+    page.setPaper(QStringLiteral("Letter"));
+    page.setPrinter(office);
+    EXPECT_EQ(page.paper(), QStringLiteral("A3"));
+    EXPECT_NEAR(page.wishes().scale, 100.0 / 98, 1e-12);
+    keep(SheetSetting::Margin, QStringLiteral("10"));
+    page.setPrinter(office);
+    EXPECT_EQ(page.wishes().margin, Mm(10)) << "what somebody set stays";
+    page.setPrinter({});
+    EXPECT_EQ(page.paper(), QStringLiteral("A4"));
+    EXPECT_EQ(page.wishes().margin, Mm(7));
+    EXPECT_EQ(page.wishes().scale, 1.0);
+    EXPECT_EQ(keptSheetsOf(hall)->paper, *paperSizeFromText(QStringLiteral("Letter")));
+    EXPECT_FALSE(keptSheetsOf(QStringLiteral("Cellar")).has_value());
+    forget();
+}
+
+TEST(HangPrint, WarnsOfAMarginThePrinterCannotReach)
+{
+    WindowAtWork at;
+    PrintPage& page = open(at, HangPlace::Task::Print).print();
+    page.setPrinters({[] { return QStringList{QStringLiteral("Hall")}; },
+        [](const QString& name) {
+            return PrinterFacts{name, {Mm(210), Mm(297)}, Mm(6.4)};
+        }});
+    const auto warned = [&page] {
+        const auto labels = page.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+            return label->isVisible() && label->text().contains(QStringLiteral("6.4 mm"));
+        });
+    };
+    page.setPrinter(QStringLiteral("Hall"));
+    EXPECT_FALSE(warned());
+    keep(SheetSetting::Margin, QStringLiteral("4"));
+    page.setPrinter(QStringLiteral("Hall"));
+    EXPECT_TRUE(warned());
+    page.setPrinter({});
+    EXPECT_FALSE(warned());
+    ProgramSettings().remove(QStringLiteral("printers"));
 }
 
 TEST(HangPrint, TakesNoNonsenseFromTheSettings)

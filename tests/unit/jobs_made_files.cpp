@@ -154,6 +154,36 @@ TEST_F(FilesMade, OnPaperAreTakenDownWhenTheirAudienceMayNotSeeAllOfThem)
                        "them anew."));
 }
 
+// The list shows the panels in small; each audience's answer counts for what hangs for it.
+TEST_F(FilesMade, ToHangByAreThrownAwayWhenAPanelMayNotBeSeenSo)
+{
+    const DisplayId evening = m_class.display(Audience::Families);
+    m_class.hang(evening, said);
+    Wall wall;
+    wall.name = QStringLiteral("Corridor");
+    for (const DisplayId display : {hall, evening})
+        wall.panels.push_back({panelsOf(m_class.book, display).front()->id, {}});
+    wall.panels.push_back({PanelId(999), {}}); // no longer in the book
+    const auto made = printedHangingList(m_class.book, wall, kDay);
+    ASSERT_EQ(made.size(), 2U);
+    const auto of = [&](Audience audience) -> const MadeFile& {
+        return made[0].audience == audience ? made[0] : made[1];
+    };
+    EXPECT_THAT(of(Audience::Building).pictures, ElementsAre(photo));
+    EXPECT_THAT(of(Audience::Families).pictures, IsEmpty());
+    EXPECT_THAT(of(Audience::Families).words, ElementsAre(said));
+    EXPECT_THAT(outdated(made), IsEmpty());
+    withdraw(ben, Permission::Photo, Audience::Building);
+    EXPECT_THAT(outdated(made),
+        ElementsAre(
+            QStringLiteral("the hanging list of \"Corridor\", printed on 18 December 2026")));
+    EXPECT_EQ(whatToDo(of(Audience::Building)),
+        QStringLiteral("The hanging list of \"Corridor\", printed on 18 December 2026: throw it "
+                       "away and print it anew."));
+    withdraw(ada, Permission::Words, Audience::Families);
+    EXPECT_EQ(outdated(made).size(), 2);
+}
+
 TEST_F(FilesMade, ToAnswerOnTellWhoIsNamedAndSeenOnThem)
 {
     const MadeFile made = madeFileOf(

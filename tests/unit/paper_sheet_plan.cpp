@@ -71,6 +71,31 @@ TEST(PlanSheets, ReachesBothEndsOfThePanelWithTheOverlapBetween)
     EXPECT_DOUBLE_EQ(plan->area(0, plan->rows - 1).bottom().value(), 594);
 }
 
+// A panel a little wider than two sheets would leave a strip of 4 mm for the third.
+TEST(PlanSheets, LeaveNoNarrowStripForTheLastColumn)
+{
+    const SheetOptions options{kA4};
+    const Mm part = kA4.width - 2 * options.margin;
+    const Mm step = part - options.overlap;
+    const SizeMm panel{step + part + Mm(4), Mm(270)};
+    const Result<SheetPlan> plan = planSheets(panel, options);
+    ASSERT_TRUE(plan.ok());
+    ASSERT_EQ(plan->columns, 3);
+    EXPECT_NEAR((panel.width - plan->lefts[2]).value(), 30, 1e-9);
+    EXPECT_NEAR((plan->area(1, 0).right() - plan->lefts[2]).value(), 10, 1e-9);
+    EXPECT_DOUBLE_EQ(plan->area(2, 0).right().value(), panel.width.value());
+    for (double width = 200; width < 1300; width += 1) {
+        const Result<SheetPlan> any = planSheets({Mm(width), Mm(270)}, options);
+        ASSERT_TRUE(any.ok());
+        for (std::size_t i = 1; i < any->lefts.size(); ++i) {
+            EXPECT_GE((any->lefts[i] - any->lefts[i - 1]).value(), 30 - 1e-9) << width;
+            EXPECT_LE((any->lefts[i] - any->lefts[i - 1]).value(), step.value() + 1e-9) << width;
+        }
+        EXPECT_GE(width - any->lefts.back().value(), 30 - 1e-9) << width;
+        EXPECT_LE(width - any->lefts.back().value(), part.value() + 1e-9) << width;
+    }
+}
+
 TEST(PlanSheets, TakesPaperGivenEitherWayRound)
 {
     const Result<SheetPlan> plan = planSheets({Mm(594), Mm(841)}, {{Mm(297), Mm(210)}});

@@ -102,7 +102,8 @@ TEST_F(MadeFiles, HaveANameForEveryKind)
              MadeFileKind::Data,
              MadeFileKind::AnswerSheets,
              MadeFileKind::PrintedPanels,
-             MadeFileKind::PrintedAnswerSheets}) {
+             MadeFileKind::PrintedAnswerSheets,
+             MadeFileKind::PrintedHangingList}) {
         EXPECT_FALSE(nameOf(kind).isEmpty());
         EXPECT_EQ(madeFileKindFromName(nameOf(kind)), kind);
     }

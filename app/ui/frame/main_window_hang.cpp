@@ -3,6 +3,7 @@
 
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QPrinterInfo>
 
 #include "app/jobs/gather_files.h"
 #include "app/jobs/kept_limits.h"
@@ -10,6 +11,7 @@
 #include "app/jobs/sentences.h"
 #include "app/ui/hang/limits_dialog.h"
 #include "app/ui/hang/sheet_printer.h"
+#include "app/ui/session/sheet_settings.h"
 
 namespace wainscot::ui {
 
@@ -140,12 +142,15 @@ void MainWindow::askPrintSheets()
     if (m_session.panel() == nullptr)
         return;
     const SheetWishes wishes = m_hang->print().wishes();
-    QPrinter printer(QPrinter::HighResolution);
+    const QPrinterInfo chosen = QPrinterInfo::printerInfo(keptPrinter());
+    QPrinter printer(
+        chosen.isNull() ? QPrinterInfo::defaultPrinter() : chosen, QPrinter::HighResolution);
     setSheetPaper(printer, m_session.display()->panelSize, wishes);
     QPrintPreviewDialog preview(&printer, this);
     preview.setWindowTitle(tr("Sheets"));
     connect(&preview, &QPrintPreviewDialog::paintRequested, this, [this, wishes](QPrinter* to) {
-        if (!printSheets(*to, wishes))
+        // The system's dialog may have turned to another one.
+        if (!printSheets(*to, keptSheetsOf(to->printerName()).value_or(wishes)))
             m_sill->announce(tr("The printer does not answer."));
     });
     if (preview.exec() != QDialog::Accepted)

@@ -2,7 +2,6 @@
 
 #include <QHBoxLayout>
 #include <QLocale>
-#include <QMenu>
 #include <QPaintEvent>
 #include <QPainter>
 
@@ -39,6 +38,8 @@ PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
     , m_picture(new SheetsPicture(session, pictures))
     , m_count(new Label({}, 1.5, QFont::DemiBold))
     , m_detail(new Label({}, 1.0))
+    , m_printer(new Button(Button::Form::Plain, tr("Any printer")))
+    , m_edge(new Label({}, 0.88))
     , m_paper(new Button(Button::Form::Plain, tr("Paper"), Icon::Sheet))
     , m_overlap(new Button(Button::Form::Plain, tr("Overlap")))
     , m_margin(new Button(Button::Form::Plain, tr("Margin")))
@@ -57,14 +58,7 @@ PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
     column->setSpacing(air(2));
     column->addWidget(m_count);
     column->addWidget(m_detail);
-    auto* settings = new QHBoxLayout;
-    settings->setSpacing(air(1.5));
-    for (Button* button : {m_paper, m_overlap, m_margin}) {
-        button->setOpensList(true);
-        settings->addWidget(button);
-    }
-    settings->addStretch();
-    column->addLayout(settings);
+    makeSettings(column);
     auto* ruler = new QHBoxLayout;
     ruler->setSpacing(air(2));
     ruler->addWidget(new Label(tr("The 100 mm ruler on the first sheet measures")));
@@ -79,100 +73,12 @@ PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
     column->addStretch();
     row->addWidget(scrolled(side), 6);
     m_withData->setToolTip(tr("For a program that reads it in other years"));
-    connect(m_paper, &Button::clicked, this, [this] {
-        choose(m_paper,
-            SheetSetting::Paper,
-            {QStringLiteral("A4"),
-                QStringLiteral("A3"),
-                QStringLiteral("Letter"),
-                QStringLiteral("Legal"),
-                QStringLiteral("Tabloid")});
-    });
-    connect(m_overlap, &Button::clicked, this, [this] {
-        choose(m_overlap, SheetSetting::Overlap, {u"5"_qs, u"10"_qs, u"15"_qs, u"20"_qs});
-    });
-    connect(m_margin, &Button::clicked, this, [this] {
-        choose(m_margin,
-            SheetSetting::Margin,
-            {u"4"_qs, u"5"_qs, u"7"_qs, u"10"_qs, u"13"_qs, u"18"_qs});
-    });
     connect(m_ruler, &QLineEdit::editingFinished, this, [this] {
         bool isNumber = false;
         const double typed = QLocale().toDouble(m_ruler->text(), &isNumber);
         setRuler(Mm(isNumber ? typed : 100));
     });
     say();
-}
-
-void PrintPage::makeWays(QVBoxLayout* column)
-{
-    const auto way = [&](const QString& heading,
-                         const QString& line,
-                         const QString& action,
-                         Icon icon,
-                         void (PrintPage::*asked)(),
-                         const QList<QCheckBox*>& wishes = {}) {
-        auto* card = new Card;
-        card->setAccessibleName(heading);
-        auto* row = new QHBoxLayout(card);
-        row->setContentsMargins(air(3.5), air(2), air(3.5), air(2));
-        auto* words = new QVBoxLayout;
-        words->setSpacing(0);
-        words->addWidget(new Label(heading, 1.0, QFont::DemiBold));
-        words->addWidget(new Label(line, 0.88, QFont::Normal, true));
-        for (QCheckBox* wish : wishes) {
-            wish->setAccessibleName(QStringLiteral("%1: %2").arg(heading, wish->text()));
-            words->addWidget(wish);
-        }
-        row->addLayout(words, 1);
-        auto* button = new Button(Button::Form::Plain, action, icon);
-        button->setAccessibleName(QStringLiteral("%1: %2").arg(action, heading));
-        connect(button, &Button::clicked, this, asked);
-        row->addWidget(button);
-        column->addWidget(card);
-    };
-    way(tr("Sheets to the printer"),
-        tr("You see them first; single sheets can be printed again."),
-        tr("Print"),
-        Icon::Sheet,
-        &PrintPage::printerAsked);
-    way(tr("Sheets as a PDF"),
-        tr("With one that shows how they go together."),
-        tr("Make the sheets"),
-        Icon::Sheet,
-        &PrintPage::sheetsAsked);
-    way(tr("A PDF that is trimmed"),
-        tr("3 mm of colour beyond the edge and crop marks, for a print shop."),
-        tr("Make it with marks"),
-        Icon::Crop,
-        &PrintPage::shopPdfAsked,
-        {m_eachTrimmed});
-    way(tr("A PDF at true size"),
-        tr("One page for each panel, to keep or to send."),
-        tr("Make the PDF"),
-        Icon::Sheet,
-        &PrintPage::pdfAsked,
-        {m_each, m_withData});
-    way(tr("Pictures of the panels"),
-        tr("For a newsletter or a message. Nothing is in them but what is seen."),
-        tr("Make pictures"),
-        Icon::Photo,
-        &PrintPage::picturesAsked);
-}
-
-void PrintPage::choose(Button* button, SheetSetting setting, const QStringList& values)
-{
-    QMenu menu(this);
-    for (const QString& value : values) {
-        QAction* one =
-            menu.addAction(setting == SheetSetting::Paper ? value : tr("%1 mm").arg(value));
-        connect(one, &QAction::triggered, this, [this, setting, value] {
-            keep(setting, value);
-            say();
-            Q_EMIT changed();
-        });
-    }
-    menu.exec(button->mapToGlobal(QPoint(0, button->height())));
 }
 
 QString PrintPage::paper() const
@@ -248,7 +154,8 @@ void PrintPage::say()
     m_margin->setText(tr("Margin %1 mm").arg(QLocale().toString(keptMargin().value())));
     if (!m_ruler->hasFocus())
         m_ruler->setText(QLocale().toString(keptRuler().value(), 'f', 1));
-    for (Button* button : {m_paper, m_overlap, m_margin}) {
+    sayPrinter();
+    for (Button* button : {m_printer, m_paper, m_overlap, m_margin}) {
         button->setAccessibleName(button->text());
         button->updateGeometry();
     }
@@ -279,7 +186,7 @@ QString PrintPage::summary() const
 
 QWidget* PrintPage::firstStop() const
 {
-    return m_paper;
+    return m_printer;
 }
 
 void PrintPage::paintEvent(QPaintEvent* event)

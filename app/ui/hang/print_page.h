@@ -7,7 +7,9 @@
 #include <QVBoxLayout>
 #include <QWidget>
 
+#include <functional>
 #include <optional>
+#include <utility>
 
 #include "app/jobs/drawn_display.h"
 #include "app/jobs/export_job.h"
@@ -29,7 +31,15 @@ public:
     void refresh(const DrawnDisplay* drawn);
     [[nodiscard]] SheetWishes wishes() const;
     [[nodiscard]] QString paper() const;
-    void setPaper(const QString& name); // "A4"; remembered
+    void setPaper(const QString& name); // "A4"; remembered for the printer
+    // The sheets are for this one, or for any; what is set counts for it alone.
+    void setPrinter(const QString& name);
+    // In place of those the system knows.
+    struct Printers {
+        std::function<QStringList()> names = printerNames;
+        std::function<PrinterFacts(const QString&)> facts = printerFacts;
+    };
+    void setPrinters(Printers printers) { m_printers = std::move(printers); }
     // What the 100 mm ruler of a printed first sheet measures, 90 to 110 mm; the next sheets are
     // drawn larger or smaller so that it measures 100.
     void setRuler(Mm measured);
@@ -59,8 +69,11 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void makeSettings(QVBoxLayout* column);
     void makeWays(QVBoxLayout* column);
+    void choosePrinter();
     void choose(Button* button, SheetSetting setting, const QStringList& values);
+    void sayPrinter();
     void say();
     [[nodiscard]] std::optional<SheetPlan> plan() const;
 
@@ -68,6 +81,9 @@ private:
     SheetsPicture* m_picture;
     Label* m_count;
     Label* m_detail;
+    Printers m_printers;
+    Button* m_printer;
+    Label* m_edge; // when the printer cannot reach as far as the margin says
     Button* m_paper;
     Button* m_overlap;
     Button* m_margin;

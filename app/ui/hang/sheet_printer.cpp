@@ -4,64 +4,27 @@
 #include <QPainter>
 #include <QPrinter>
 
-#include "app/ui/kit/tokens.h"
 #include "core/media/bake.h"
-#include "layout/paper/sheets.h"
+#include "layout/paper/sheet_pages.h"
 
 namespace wainscot::ui {
 
 namespace {
 
-constexpr double kTickMm = 3;
-constexpr double kRulerMm = 100;
-
-// Text in the margin, 2.6 mm high.
-void write(QPainter& painter, const QPointF& at, const QString& text)
+// The part of the panel and what stands around it; one unit of the painter is a millimetre.
+void drawSheet(
+    QPainter& painter, const SheetPage& page, const DisplayList& panel, PictureProvider& pictures)
 {
-    QFont font = interfaceFont();
-    font.setPixelSize(10);
+    const RectMm& window = page.window;
     painter.save();
-    painter.translate(at);
-    painter.scale(0.26, 0.26);
-    painter.setFont(font);
-    painter.drawText(QPointF(), text);
+    painter.setClipRect(
+        QRectF(window.x.value(), window.y.value(), window.width.value(), window.height.value()));
+    painter.translate(page.panelAt.x.value(), page.panelAt.y.value());
+    painter.scale(page.panelScale, page.panelScale);
+    (void)paint(painter, panel, pictures, PaintPurpose::Output, page.seen());
     painter.restore();
-}
-
-void drawMarks(QPainter& painter, const RectMm& part, const SheetPlan& plan, int column, int row)
-{
-    painter.setPen(QPen(Qt::black, 0.1));
-    const auto across = [&](double x) {
-        painter.drawLine(QLineF(x, part.y.value() - 1 - kTickMm, x, part.y.value() - 1));
-        painter.drawLine(
-            QLineF(x, part.bottom().value() + 1, x, part.bottom().value() + 1 + kTickMm));
-    };
-    const auto down = [&](double y) {
-        painter.drawLine(QLineF(part.x.value() - 1 - kTickMm, y, part.x.value() - 1, y));
-        painter.drawLine(
-            QLineF(part.right().value() + 1, y, part.right().value() + 1 + kTickMm, y));
-    };
-    // Where the next sheet's cut edge is laid.
-    const RectMm area = plan.area(column, row);
-    if (column + 1 < plan.columns)
-        across((part.x + plan.area(column + 1, row).x - area.x).value());
-    if (row + 1 < plan.rows)
-        down((part.y + plan.area(column, row + 1).y - area.y).value());
-    across(part.x.value());
-    across(part.right().value());
-    down(part.y.value());
-    down(part.bottom().value());
-}
-
-void drawRuler(QPainter& painter, const QPointF& left)
-{
-    painter.setPen(QPen(Qt::black, 0.15));
-    painter.drawLine(left, left + QPointF(kRulerMm, 0));
-    for (int i = 0; i <= 10; ++i) {
-        const QPointF at = left + QPointF(i * 10, 0);
-        painter.drawLine(at, at - QPointF(0, i % 5 == 0 ? 2.5 : 1.5));
-    }
-    write(painter, left + QPointF(kRulerMm + 2, 0), QStringLiteral("100 mm"));
+    NoPictures none;
+    (void)paint(painter, page.marks, none, PaintPurpose::Output);
 }
 
 } // namespace
@@ -103,44 +66,28 @@ bool printSheets(QPrinter& printer,
     if (!even || !painter.begin(&printer))
         return false;
     const double dots = printer.resolution() / kMmPerInch;
+    const auto wanted = [&printer](int sheet) {
+        return printer.fromPage() == 0
+            || (sheet >= printer.fromPage() && sheet <= printer.toPage());
+    };
     int sheet = 0;
     bool fresh = true; // the page that is open has nothing on it
     for (const DrawnPanel& panel : drawn.panels) {
-        const SheetPlan plan = withQuietSeams(*even, panel.list);
-        for (int index = 0; index < plan.count(); ++index) {
-            const int row = index / plan.columns;
-            const int column = index % plan.columns;
-            ++sheet;
-            const bool wanted = printer.fromPage() == 0
-                || (sheet >= printer.fromPage() && sheet <= printer.toPage());
-            if (!wanted)
+        for (const SheetPage& page : sheetPages(withQuietSeams(*even, panel.list),
+                 wishes.margin,
+                 sheetPanelName(panel.cleared.number(), drawn.panels.size()))) {
+            if (!wanted(++sheet))
                 continue;
             if (!fresh && !printer.newPage())
                 return false;
             fresh = false;
-            const RectMm area = plan.area(column, row);
-            const RectMm part{wishes.margin, wishes.margin, area.width, area.height};
             painter.resetTransform();
             painter.scale(dots, dots);
-            const QPointF middle(plan.sheet.width.value() / 2, plan.sheet.height.value() / 2);
+            const QPointF middle(page.size.width.value() / 2, page.size.height.value() / 2);
             painter.translate(middle);
             painter.scale(wishes.scale, wishes.scale);
             painter.translate(-middle);
-            painter.save();
-            painter.setClipRect(
-                QRectF(part.x.value(), part.y.value(), part.width.value(), part.height.value()));
-            painter.translate((part.x - area.x).value(), (part.y - area.y).value());
-            (void)paint(painter, panel.list, pictures, PaintPurpose::Output, area);
-            painter.restore();
-            drawMarks(painter, part, plan, column, row);
-            const double foot = plan.sheet.height.value() - 2.2;
-            write(painter,
-                {part.x.value() + 6, foot},
-                QStringLiteral("%1  %2, panel %3")
-                    .arg(sheetName(column, row), drawn.display.name)
-                    .arg(panel.cleared.number()));
-            if (index == 0)
-                drawRuler(painter, {part.x.value() + 70, foot});
+            drawSheet(painter, page, panel.list, pictures);
         }
     }
     return painter.end();

@@ -25,8 +25,9 @@ private:
 
 // The paper, the way round that needs fewer sheets.
 void setSheetPaper(QPrinter& printer, SizeMm panel, const SheetWishes& wishes);
-// Every sheet of every panel, or those the printer was asked for (fromPage, toPage); the first
-// sheet carries the ruler. False when the printer does not answer.
+// For every panel the sheet that shows how the others join, with the ruler, and its sheets; or
+// those of them the printer was asked for (fromPage, toPage). False when the printer does not
+// answer.
 [[nodiscard]] bool printSheets(QPrinter& printer,
     const DrawnDisplay& drawn,
     const SheetWishes& wishes,

@@ -38,6 +38,7 @@ public:
     void showWall(WallId id);
     // The picture, the list in millimetres and inches, and the boards to cut.
     bool printList(QPrinter& printer);
+    void rememberPrinted(); // the list went to the printer
 
 Q_SIGNALS:
     void changed(); // what the sill says

@@ -3,6 +3,7 @@
 #include <QPrinter>
 
 #include "app/jobs/kept_limits.h"
+#include "app/jobs/made_files.h"
 #include "app/ui/hang/hanging_list.h"
 #include "app/ui/hang/wall_page.h"
 
@@ -17,7 +18,17 @@ void WallPage::askPrint()
     connect(&preview, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* to) {
         (void)printList(*to);
     });
-    preview.exec();
+    if (preview.exec() == QDialog::Accepted)
+        rememberPrinted();
+}
+
+// Its small picture shows what hangs there, so a family's no concerns it too.
+void WallPage::rememberPrinted()
+{
+    if (wall() == nullptr)
+        return;
+    for (const MadeFile& made : printedHangingList(m_session.book(), *wall(), m_session.today()))
+        rememberMade(m_session.folder(), made);
 }
 
 bool WallPage::printList(QPrinter& printer)

@@ -1,9 +1,15 @@
-// What the school's printer is set to: its paper, its margin, and how true it prints.
+// What the school's printers are set to: their paper, their margins, and how true they print. Each
+// has settings of its own; until something is set for it, those for any printer hold.
 #pragma once
 
 #include <QString>
+#include <QStringList>
+
+#include <array>
+#include <optional>
 
 #include "app/jobs/export_job.h"
+#include "app/ui/session/printers.h"
 
 namespace wainscot::ui {
 
@@ -13,14 +19,32 @@ inline constexpr Mm kMostRuler{110};
 
 enum class SheetSetting { Paper, Overlap, Margin };
 
-// What makes no sense in the settings counts as not set.
+// The one the sheets are for; empty = any.
+[[nodiscard]] QString keptPrinter();
+// What is set from now on is set for this one. Its paper, and a margin it can keep, come from what
+// is known of it, unless somebody set them before.
+void choosePrinter(const PrinterFacts& facts);
+void chooseAnyPrinter();
+
+// Of the printer chosen. What makes no sense in the settings counts as not set.
 [[nodiscard]] QString keptPaper(); // "A4", or "Letter" where inches are used
 [[nodiscard]] Mm keptOverlap();
 [[nodiscard]] Mm keptMargin();
 [[nodiscard]] Mm keptRuler();
+[[nodiscard]] Mm keptUnreachable(); // 0 = not known
 void keep(SheetSetting setting, const QString& value); // "A4", "10"
 void keepRuler(Mm measured);
 
 [[nodiscard]] SheetWishes keptSheets();
+// As set for a printer; nothing when it was never chosen.
+[[nodiscard]] std::optional<SheetWishes> keptSheetsOf(const QString& printer);
+
+inline const QStringList kSheetPapers{QStringLiteral("A4"),
+    QStringLiteral("A3"),
+    QStringLiteral("Letter"),
+    QStringLiteral("Legal"),
+    QStringLiteral("Tabloid")};
+inline constexpr std::array kSheetOverlapsMm{5, 10, 15, 20};
+inline constexpr std::array kSheetMarginsMm{4, 5, 7, 10, 13, 18};
 
 } // namespace wainscot::ui
