@@ -76,6 +76,34 @@ TEST(Keep, CountsThePagesOfTheFileAndSaysWhatIsLeftOut)
     ASSERT_TRUE(QTest::qWaitFor([&keep] { return keep.file().pages() == 0; }, 20000));
 }
 
+TEST(Keep, SaysOfEverythingLeftOutWhyItIs)
+{
+    WindowAtWork at;
+    at.propose();
+    date(at, QDate(2026, 11, 3));
+    EditBuilder edit(at.book(), QStringLiteral("Withdrawn"));
+    QStringList names;
+    for (const auto& [id, quote] : at.book().quotes.rows()) {
+        Child child = *at.book().children.find(quote.child);
+        if (names.size() == 2 || names.contains(child.name))
+            continue;
+        child.permissions.set(Permission::Words, Audience::Families, false);
+        edit.put(child);
+        names << child.name;
+    }
+    ASSERT_TRUE(at.session().perform(edit.take()));
+    KeepPlace& keep = open(at);
+    ASSERT_TRUE(QTest::qWaitFor([&keep] { return keep.file().pages() > 0; }, 20000));
+    at.settle();
+    QString said;
+    for (const QLabel* label : keep.file().findChildren<QLabel*>()) {
+        if (label->text().contains(QStringLiteral("Left out")))
+            said = label->text();
+    }
+    for (const QString& name : names)
+        EXPECT_TRUE(said.contains(name)) << qPrintable(name + QStringLiteral(" in ") + said);
+}
+
 // A meeting without groups is something.
 TEST(Keep, KnowsOnTheRailOfAMeetingWithoutGroups)
 {

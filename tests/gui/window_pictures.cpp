@@ -208,6 +208,7 @@ void takeHang(MainWindow& window, Album& album)
 void takeKeep(MainWindow& window, Album& album)
 {
     window.go(Place::Keep);
+    (void)QTest::qWaitFor([&window] { return window.keep().file().pages() > 0; }, 20000);
     for (const auto& [task, name] : {std::pair(KeepPlace::Task::Term, "51 keep term"),
              std::pair(KeepPlace::Task::Away, "52 keep away")}) {
         window.keep().setTask(task);

@@ -4,6 +4,7 @@
 #include <QMenu>
 
 #include <algorithm>
+#include <map>
 #include <memory>
 
 #include "app/ui/kit/tokens.h"
@@ -38,6 +39,22 @@ QString inWords(Audience audience)
         return TermColumn::tr("For the public");
     }
     return {};
+}
+
+// Every reason once, with how often where it is said of more than one thing.
+QStringList reasonsOf(const std::vector<LeftOut>& leftOut)
+{
+    QStringList reasons;
+    std::map<QString, int> often;
+    for (const LeftOut& left : leftOut) {
+        if (++often[left.why] == 1)
+            reasons << left.why;
+    }
+    for (QString& reason : reasons) {
+        if (const int times = often[reason]; times > 1)
+            reason = TermColumn::tr("%1 (%2 times)").arg(reason).arg(times);
+    }
+    return reasons;
 }
 
 // From the first day anything happened to the last, at least half a year.
@@ -85,28 +102,29 @@ TermColumn::TermColumn(Session& session, QWidget* parent)
     days->addWidget(m_to, 1);
     column->addLayout(days);
     m_for->setOpensList(true);
-    column->addWidget(m_for, 0, Qt::AlignLeading);
     auto* grid = new QGridLayout;
     grid->setVerticalSpacing(air(1));
     grid->setColumnStretch(0, 1);
-    grid->addWidget(new Label(tr("Cover and contents")), 0, 0);
+    grid->addWidget(m_for, 0, 0, Qt::AlignLeading);
+    grid->addWidget(new Label(tr("Pages"), 0.88, QFont::Normal, true),
+        0,
+        1,
+        Qt::AlignTrailing | Qt::AlignBottom);
+    grid->addWidget(new Label(tr("Cover and contents")), 1, 0);
     m_pages << new Label({}, 1.0, QFont::Normal, true);
-    grid->addWidget(m_pages.back(), 0, 1, Qt::AlignTrailing);
+    grid->addWidget(m_pages.back(), 1, 1, Qt::AlignTrailing);
     for (const PartName& one : kNames) {
         auto* box = new QCheckBox(tr(one.name));
         box->setChecked(true);
         m_parts << box;
         m_pages << new Label({}, 1.0, QFont::Normal, true);
-        const int row = int(m_parts.size());
+        const int row = int(m_parts.size()) + 1;
         grid->addWidget(box, row, 0);
         grid->addWidget(m_pages.back(), row, 1, Qt::AlignTrailing);
         connect(box, &QCheckBox::toggled, this, &TermColumn::refresh);
     }
     for (Label* pages : std::as_const(m_pages))
         pages->setWordWrap(false);
-    // Room for the counts from the start: nothing moves when they come.
-    grid->setColumnMinimumWidth(
-        1, m_pages.front()->fontMetrics().horizontalAdvance(tr("%1 pages").arg(999)));
     column->addLayout(grid);
     auto* card = new Card(Card::Tone::Note);
     auto* inner = new QVBoxLayout(card);
@@ -198,9 +216,7 @@ void TermColumn::showCount(const Result<KeepOutcome>& planned)
 {
     const bool any = planned && planned->experiences > 0;
     m_counted = any ? planned->pages : 0;
-    const auto pages = [](int number) {
-        return number == 0 ? tr("none") : counted(number, tr("1 page"), tr("%1 pages"));
-    };
+    const auto pages = [](int number) { return QLocale().toString(number); };
     m_pages.front()->setText(any ? pages(planned->frontPages) : QString());
     for (std::size_t i = 0; i < kNames.size(); ++i) {
         const auto at =
@@ -216,11 +232,12 @@ void TermColumn::showCount(const Result<KeepOutcome>& planned)
                 .arg(counted(planned->experiences, tr("1 experience"), tr("%1 experiences")))
                 .arg(planned->pages);
         const int left = int(planned->leftOut.size());
-        m_said->setText(left == 0 ? held + QLatin1Char(' ') + tr("Nothing is left out.")
-                                  : held + QLatin1Char(' ')
-                    + tr("Left out %1: %2")
-                          .arg(counted(left, tr("1 thing"), tr("%1 things")),
-                              planned->leftOut.front().why));
+        if (left == 0)
+            m_said->setText(held + QLatin1Char(' ') + tr("Nothing is left out."));
+        else
+            m_said->setText(held + QLatin1Char(' ')
+                + tr("Left out %1:").arg(counted(left, tr("1 thing"), tr("%1 things")))
+                + QLatin1Char('\n') + reasonsOf(planned->leftOut).join(QLatin1Char('\n')));
     }
 }
 

@@ -8409,18 +8409,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>Empaquetar todo el libro para llevarlo</translation>
     </message>
     <message>
-        <source>none</source>
-        <translation>ninguna</translation>
-    </message>
-    <message>
-        <source>1 page</source>
-        <translation>1 página</translation>
-    </message>
-    <message>
-        <source>%1 pages</source>
-        <translation>%1 páginas</translation>
-    </message>
-    <message>
         <source>Nothing in the book has a day between these two.</source>
         <translation>Nada en el libro tiene fecha entre estos dos días.</translation>
     </message>
@@ -8441,10 +8429,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <translation>No falta nada.</translation>
     </message>
     <message>
-        <source>Left out %1: %2</source>
-        <translation>Sin incluir %1: %2</translation>
-    </message>
-    <message>
         <source>1 thing</source>
         <translation>1 cosa</translation>
     </message>
@@ -8455,6 +8439,18 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Counting the pages.</source>
         <translation>Contando las páginas.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1 (%2 veces)</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Páginas</translation>
+    </message>
+    <message>
+        <source>Left out %1:</source>
+        <translation>Sin incluir %1:</translation>
     </message>
 </context>
 <context>
