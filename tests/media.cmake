@@ -11,8 +11,8 @@ set_tests_properties(bench_gather PROPERTIES LABELS bench TIMEOUT 900
 
 wainscot_test(media_unit unit
   SOURCES unit/media_orientation.cpp unit/media_colour.cpp unit/media_bake.cpp
-    unit/media_intake.cpp unit/media_likeness.cpp unit/media_resample.cpp unit/media_treat.cpp
-  LINK core_media media_test_pictures)
+    unit/media_heif_references.cpp unit/media_intake.cpp unit/media_likeness.cpp unit/media_resample.cpp unit/media_treat.cpp
+  LINK core_media media_test_pictures test_places)
 wainscot_test(media_fault fault SOURCES fault/media_bad_files.cpp
   LINK core_media media_test_pictures ZLIB::ZLIB)
 wainscot_test(media_property property SOURCES property/media_random_bytes.cpp property/media_treatments.cpp

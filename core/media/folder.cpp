@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <exception>
 #include <mutex>
+#include <system_error>
 #include <thread>
 
 namespace wainscot {
@@ -105,8 +106,12 @@ public:
     {
         std::vector<std::thread> others;
         const int count = std::clamp<int>(m_options.workers, 1, std::max(1, int(m_paths.size())));
-        for (int i = 1; i < count; ++i)
-            others.emplace_back([this] { work(); });
+        try {
+            for (int i = 1; i < count; ++i)
+                others.emplace_back([this] { work(); });
+        } catch (const std::system_error&) {
+            // The system has no more threads to give: those there are do it all.
+        }
         work();
         for (std::thread& other : others)
             other.join();

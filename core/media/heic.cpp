@@ -2,6 +2,7 @@
 
 #include "core/media/bytes.h"
 #include "core/media/colour.h"
+#include "core/media/heif_references.h"
 
 #include <libheif/heif.h>
 
@@ -39,6 +40,8 @@ Error damaged(const heif_error& error)
 // `file` must outlive what is returned.
 Result<Opened> open(const QByteArray& file)
 {
+    if (const Result<> sound = checkHeifReferences(file); !sound)
+        return sound.error();
     Opened opened;
     opened.context.reset(heif_context_alloc());
     heif_error error = heif_context_read_from_memory_without_copy(
