@@ -128,8 +128,6 @@ Result<QImage> readThroughQt(const QByteArray& file, const PictureHeader& header
     QImage image = reader.read();
     if (image.isNull())
         return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
-    if (image.width() != header.stored.width || image.height() != header.stored.height)
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("contradicts itself about its size")};
     return image;
 }
 
@@ -188,6 +186,9 @@ Result<std::unique_ptr<RowSource>> openRows(
     auto image = heic ? decodeHeic(file) : readThroughQt(file, header);
     if (!image)
         return image.error();
+    // All that reads its rows trusts the header.
+    if (image->width() != header.stored.width || image->height() != header.stored.height)
+        return Error{ErrorCode::Damaged, {}, QStringLiteral("contradicts itself about its size")};
     countDecoded(static_cast<std::size_t>(image->sizeInBytes()));
     return rowsOf(*image, request.part);
 }

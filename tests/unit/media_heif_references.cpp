@@ -1,6 +1,7 @@
 // A HEIC whose pictures are made of themselves is refused before the library follows it.
 #include "core/media/decode.h"
 #include "core/media/heif_references.h"
+#include "core/media/intake.h"
 #include "core/media/picture_header.h"
 #include "tests/support/places.h"
 
@@ -109,6 +110,17 @@ TEST(HeifReferences, ThatEndedTheProgramAreRefusedAtTheDoor)
     EXPECT_FALSE(
         decodeUpright({file.fileName(), QStringLiteral("heic"), 1, {64, 64}, {}, {}}, {64, 64})
             .ok());
+}
+
+// Its list says 16 x 8,327,168 pixels and its picture is smaller: what lies behind it in memory was
+// read as its rows.
+TEST(HeicPictures, ThatContradictThemselvesAboutTheirSizeAreRefused)
+{
+    const QString path = testData("fuzz/picture/two_sizes.heic");
+    const Result<PictureFacts> facts = inspectPicture(path);
+    ASSERT_FALSE(facts.ok());
+    EXPECT_TRUE(facts.error().detail.contains(QStringLiteral("its size")))
+        << qPrintable(facts.error().detail);
 }
 
 } // namespace
