@@ -11,6 +11,7 @@ namespace {
 
 // Four floats that the compiler keeps in one register.
 using Four = float __attribute__((vector_size(16)));
+using FourInts = std::int32_t __attribute__((vector_size(16)));
 
 constexpr std::size_t kStride = 16; // floats that are mixed in one step
 
@@ -67,26 +68,71 @@ std::vector<Taps> tapsFor(int from, int to)
     return all;
 }
 
+// Sixteen floats, rounded and kept within a byte.
+void toBytes(const float* from, std::uint8_t* to)
+{
+    const Four none = {};
+    const Four most = none + 255.0F;
+    std::array<std::int32_t, kStride> whole{};
+    for (std::size_t i = 0; i < kStride; i += 4) {
+        Four value = load(from + i) + 0.5F;
+        value = value < none ? none : value;
+        value = value > most ? most : value;
+        const FourInts ints = __builtin_convertvector(value, FourInts);
+        std::memcpy(whole.data() + i, &ints, sizeof ints);
+    }
+    for (std::size_t i = 0; i < kStride; ++i)
+        to[i] = static_cast<std::uint8_t>(whole[i]);
+}
+
+// Reads up to fifteen floats past the last.
 void toBytes(const float* from, std::uint8_t* to, std::size_t count)
 {
-    for (std::size_t i = 0; i < count; ++i) {
-        const float value = from[i] + 0.5F;
-        const float floored = value < 0 ? 0 : value;
-        to[i] = static_cast<std::uint8_t>(static_cast<int>(floored > 255 ? 255 : floored));
-    }
+    std::size_t i = 0;
+    for (; i + kStride <= count; i += kStride)
+        toBytes(from + i, to + i);
+    std::array<std::uint8_t, kStride> rest{};
+    toBytes(from + i, rest.data());
+    std::copy_n(rest.data(), count - i, to + i);
 }
+
+// The taps across a row, all as many: where fewer are needed, or the row ends, some weigh nothing.
+// Each weight stands there four times, ready to be multiplied with a pixel.
+struct EvenTaps {
+    std::size_t count = 0;
+    std::vector<std::size_t> firsts;
+    std::vector<float> weights; // count * 4 for each output
+
+    explicit EvenTaps(const std::vector<Taps>& all, int width)
+    {
+        for (const Taps& taps : all)
+            count = std::max(count, taps.weights.size());
+        firsts.reserve(all.size());
+        weights.reserve(all.size() * count * 4);
+        for (const Taps& taps : all) {
+            const int first = std::min(taps.first, width - int(count));
+            firsts.push_back(std::size_t(first));
+            for (int i = first; i < first + int(count); ++i) {
+                const bool isOne = i >= taps.first && i < taps.end();
+                weights.insert(
+                    weights.end(), 4, isOne ? taps.weights[std::size_t(i - taps.first)] : 0.0F);
+            }
+        }
+    }
+};
 
 class Resampled final : public RowSource {
 public:
     Resampled(std::unique_ptr<RowSource> source, SizePx to)
         : RowSource(to, source->kind())
         , m_source(std::move(source))
-        , m_across(tapsFor(m_source->size().width, to.width))
+        , m_across(tapsFor(m_source->size().width, to.width), m_source->size().width)
         , m_down(tapsFor(m_source->size().height, to.height))
         , m_bytes(m_source->rowBytes())
         // Up to three floats past the last are touched where pixels go through registers of four.
         , m_mixed((m_source->rowBytes() + 3 + kStride - 1) / kStride * kStride)
-        , m_shrunk(rowBytes() + 3)
+        // The same, and bytes are made of sixteen at a time.
+        , m_shrunk(rowBytes() + kStride)
     {
         int most = 0;
         for (const Taps& taps : m_down)
@@ -104,10 +150,10 @@ public:
             std::copy(m_bytes.begin(), m_bytes.end(), slot(m_taken).begin());
         }
         mixRows(taps);
-        if (channelsOf(kind()) == 1)
+        if (kind() == PixelForm::Grey)
             mixGrey();
         else
-            mixColour(static_cast<std::size_t>(channelsOf(kind())));
+            mixColour();
         toBytes(m_shrunk.data(), row, rowBytes());
         return true;
     }
@@ -149,33 +195,52 @@ private:
     void mixGrey()
     {
         float* to = m_shrunk.data();
-        for (const Taps& taps : m_across) {
-            const float* from = m_mixed.data() + taps.first;
+        const float* weight = m_across.weights.data();
+        for (const std::size_t first : m_across.firsts) {
+            const float* from = m_mixed.data() + first;
             float sum = 0;
-            for (const float weight : taps.weights)
-                sum += weight * *from++;
+            for (std::size_t t = 0; t < m_across.count; ++t, weight += 4)
+                sum += *weight * from[t];
             *to++ = sum;
         }
     }
 
-    // A pixel fits one register; what is written past it is overwritten by the next.
-    void mixColour(std::size_t channels)
+    // A pixel fits one register; what is written past it is overwritten by the next. `Count`: how
+    // many taps there are, known when this is compiled; 0 = it is not.
+    template <std::size_t Count> void mixColour(std::size_t channels)
     {
+        const std::size_t count = Count > 0 ? Count : m_across.count;
         float* to = m_shrunk.data();
-        for (const Taps& taps : m_across) {
-            const float* from = m_mixed.data() + static_cast<std::size_t>(taps.first) * channels;
+        const float* weight = m_across.weights.data();
+        for (const std::size_t first : m_across.firsts) {
+            const float* from = m_mixed.data() + first * channels;
             Four sum = {};
-            for (const float weight : taps.weights) {
-                sum += weight * load(from);
-                from += channels;
-            }
+            for (std::size_t t = 0; t < count; ++t)
+                sum += load(weight + 4 * t) * load(from + t * channels);
             store(to, sum);
             to += channels;
+            weight += 4 * count;
+        }
+    }
+
+    // Decoders shrink to within a third of what is wanted, so these are the usual ones.
+    void mixColour()
+    {
+        const auto channels = static_cast<std::size_t>(channelsOf(kind()));
+        switch (m_across.count) {
+        case 4:
+            return mixColour<4>(channels);
+        case 5:
+            return mixColour<5>(channels);
+        case 6:
+            return mixColour<6>(channels);
+        default:
+            return mixColour<0>(channels);
         }
     }
 
     std::unique_ptr<RowSource> m_source;
-    std::vector<Taps> m_across;
+    EvenTaps m_across;
     std::vector<Taps> m_down;
     std::vector<std::uint8_t> m_bytes;
     std::vector<float> m_mixed; // one output row before it is shrunk across
