@@ -1,9 +1,6 @@
 // keep: a term as one file.
-#include "app/cli/command.h"
-#include "app/cli/json.h"
+#include "app/cli/making.h"
 #include "app/jobs/keep_job.h"
-#include "core/base/paper_size.h"
-#include "core/store/book_store.h"
 
 #include <array>
 
@@ -49,38 +46,17 @@ Result<KeepJob> jobFrom(const Arguments& arguments)
                 QStringLiteral("it is classroom, building, families or public")};
         job.audience = *audience;
     }
-    if (arguments.has("paper")) {
-        const Result<SizeMm> paper = paperSizeFromText(arguments.value("paper"));
-        if (!paper)
-            return paper.error();
-        job.paper = *paper;
-    }
+    if (const Result<> taken = takePaper(arguments, job.paper); !taken)
+        return taken.error();
     return job;
 }
 
 Result<Answer> runKeep(const Arguments& arguments, const JobRun& run)
 {
-    Result<KeepJob> job = jobFrom(arguments);
-    if (!job)
-        return job.error();
-    auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
-    if (!store)
-        return store.error();
-    job->picturesFolder = (*store)->picturesFolder();
-    const auto outcome = job->run((*store)->book(), run);
-    if (!outcome)
-        return outcome.error();
-    Answer answer;
-    answer.json = {{QStringLiteral("files"), toJson(QStringList{outcome->file})},
-        {QStringLiteral("pages"), outcome->pages},
-        {QStringLiteral("experiences"), outcome->experiences},
-        {QStringLiteral("pictures"), outcome->pictures},
-        {QStringLiteral("left_out"), toJson(outcome->leftOut)}};
-    for (const LeftOut& left : outcome->leftOut)
-        answer.notes.append(left.why);
-    answer.lines.append(QStringLiteral("%1: %2 pages").arg(outcome->file).arg(outcome->pages));
-    remember(arguments.positional(0), outcome->made, answer);
-    return answer;
+    return makePages(arguments, run, jobFrom(arguments), [](const KeepOutcome& made) {
+        return QJsonObject{{QStringLiteral("experiences"), made.experiences},
+            {QStringLiteral("pictures"), made.pictures}};
+    });
 }
 
 } // namespace

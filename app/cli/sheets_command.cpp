@@ -1,9 +1,6 @@
 // sheets: paper for the children to answer on.
-#include "app/cli/command.h"
-#include "app/cli/json.h"
+#include "app/cli/making.h"
 #include "app/jobs/sheets_job.h"
-#include "core/base/paper_size.h"
-#include "core/store/book_store.h"
 
 #include <array>
 
@@ -37,36 +34,15 @@ Result<SheetsJob> jobFrom(const Arguments& arguments)
     if (!perPage)
         return perPage.error();
     job.wishes.perPage = *perPage;
-    if (arguments.has("paper")) {
-        const Result<SizeMm> paper = paperSizeFromText(arguments.value("paper"));
-        if (!paper)
-            return paper.error();
-        job.wishes.paper = *paper;
-    }
+    if (const Result<> taken = takePaper(arguments, job.wishes.paper); !taken)
+        return taken.error();
     return job;
 }
 
 Result<Answer> runSheets(const Arguments& arguments, const JobRun& run)
 {
-    Result<SheetsJob> job = jobFrom(arguments);
-    if (!job)
-        return job.error();
-    auto store = BookStore::open(arguments.positional(0), Access::ReadOnly);
-    if (!store)
-        return store.error();
-    job->picturesFolder = (*store)->picturesFolder();
-    const auto outcome = job->run((*store)->book(), run);
-    if (!outcome)
-        return outcome.error();
-    Answer answer;
-    answer.json = {{QStringLiteral("files"), toJson(QStringList{outcome->file})},
-        {QStringLiteral("pages"), outcome->pages},
-        {QStringLiteral("left_out"), toJson(outcome->leftOut)}};
-    for (const LeftOut& left : outcome->leftOut)
-        answer.notes.append(left.why);
-    answer.lines.append(QStringLiteral("%1: %2 pages").arg(outcome->file).arg(outcome->pages));
-    remember(arguments.positional(0), outcome->made, answer);
-    return answer;
+    return makePages(
+        arguments, run, jobFrom(arguments), [](const SheetsOutcome&) { return QJsonObject(); });
 }
 
 } // namespace

@@ -110,15 +110,8 @@ QWidget* HeardTask::makeLegend()
 
 QWidget* HeardTask::makeEnd()
 {
-    auto* end = new QWidget;
-    auto* row = new QHBoxLayout(end);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(0);
-    row->addWidget(new Rule(Qt::Vertical));
-    auto* content = new QWidget;
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(air(4), air(4), air(4), air(3));
-    column->setSpacing(air(2));
+    const SideColumn side = sideColumn(scaled(284), air(2));
+    QVBoxLayout* column = side.content;
     column->addWidget(new Label(tr("Listen to next"), 1.15, QFont::DemiBold));
     m_intro = new Label({}, 0.95, QFont::Normal, true);
     column->addWidget(m_intro);
@@ -131,9 +124,7 @@ QWidget* HeardTask::makeEnd()
             0.9,
             QFont::Normal,
             true));
-    row->addWidget(scrolled(content));
-    end->setFixedWidth(scaled(284));
-    return end;
+    return side.whole;
 }
 
 std::vector<ChildId> HeardTask::listenToNext() const

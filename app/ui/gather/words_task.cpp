@@ -87,15 +87,8 @@ QWidget* WordsTask::makeStart()
 
 QWidget* WordsTask::makeEnd()
 {
-    auto* end = new QWidget;
-    auto* row = new QHBoxLayout(end);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(0);
-    row->addWidget(new Rule(Qt::Vertical));
-    auto* content = new QWidget;
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(air(4), air(4), air(4), air(3));
-    column->setSpacing(air(1.5));
+    const SideColumn side = sideColumn(scaled(264), air(1.5));
+    QVBoxLayout* column = side.content;
     column->addWidget(new Label(tr("Just taken down"), 1.0, QFont::DemiBold));
     m_recent = new QVBoxLayout;
     m_recent->setSpacing(air(1.5));
@@ -122,10 +115,7 @@ QWidget* WordsTask::makeEnd()
     }
     column->addLayout(keys);
     column->addStretch();
-    QScrollArea* area = scrolled(content);
-    row->addWidget(area);
-    end->setFixedWidth(scaled(264));
-    return end;
+    return side.whole;
 }
 
 QWidget* WordsTask::makeEmpty()

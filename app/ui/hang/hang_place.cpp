@@ -1,11 +1,9 @@
 #include "app/ui/hang/hang_place.h"
 
-#include <QHBoxLayout>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
-#include "app/ui/kit/rover.h"
-#include "app/ui/kit/tokens.h"
 #include "app/ui/places/pages.h"
 
 namespace wainscot::ui {
@@ -13,41 +11,24 @@ namespace wainscot::ui {
 HangPlace::HangPlace(Session& session, PictureShelf& pictures, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
+    , m_tasks(new TaskLine({tr("Check"), tr("Wall"), tr("Print")}))
     , m_pages(new QStackedWidget)
     , m_check(new CheckPage(session))
     , m_wall(new WallPage(session, pictures))
     , m_print(new PrintPage(session, pictures))
-    , m_rover(new Rover(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    auto* line = new QWidget;
-    auto* row = new QHBoxLayout(line);
-    row->setContentsMargins(air(4), air(2), air(4), air(1));
-    row->setSpacing(air(1));
-    for (const auto& [task, name] : {std::pair(Task::Check, tr("Check")),
-             std::pair(Task::Wall, tr("Wall")),
-             std::pair(Task::Print, tr("Print"))}) {
-        auto* button = new Button(Button::Form::Task, name);
-        button->setCheckable(true);
-        connect(button, &Button::clicked, this, [this, task = task] { setTask(task); });
-        row->addWidget(button);
-        m_tasks << button;
-    }
-    row->addStretch();
-    row->addWidget(m_wall->taskLineEnd());
-    column->addWidget(line);
+    m_tasks->addToEnd(m_wall->taskLineEnd());
+    column->addWidget(m_tasks);
     column->addWidget(new Rule);
     for (QWidget* page : {static_cast<QWidget*>(m_check),
              static_cast<QWidget*>(m_wall),
              static_cast<QWidget*>(m_print)})
         m_pages->addWidget(page);
     column->addWidget(m_pages, 1);
-    QVector<QWidget*> stops;
-    for (Button* button : std::as_const(m_tasks))
-        stops << button;
-    m_rover->setMembers(stops);
+    connect(m_tasks, &TaskLine::asked, this, [this](int task) { setTask(Task(task)); });
     connect(m_wall, &WallPage::changed, this, &HangPlace::stateChanged);
     connect(m_wall, &WallPage::announced, this, &HangPlace::announced);
     connect(m_check, &CheckPage::announced, this, &HangPlace::announced);
@@ -58,8 +39,7 @@ HangPlace::HangPlace(Session& session, PictureShelf& pictures, QWidget* parent)
 void HangPlace::setTask(Task task)
 {
     m_task = task;
-    for (int i = 0; i < m_tasks.size(); ++i)
-        m_tasks[i]->setChecked(i == int(task));
+    m_tasks->setOpen(int(task));
     showOnly(*m_pages, int(task));
     m_wall->taskLineEnd()->setVisible(task == Task::Wall && m_wall->wall() != nullptr);
     Q_EMIT stateChanged();
@@ -97,7 +77,7 @@ QWidget* HangPlace::firstStop()
 
 QList<QWidget*> HangPlace::regions()
 {
-    QList<QWidget*> all{m_rover->stop()};
+    QList<QWidget*> all{m_tasks->stop()};
     if (QWidget* first = firstStop())
         all << first;
     return all;

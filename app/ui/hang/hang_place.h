@@ -9,6 +9,7 @@
 #include "app/ui/hang/check_page.h"
 #include "app/ui/hang/print_page.h"
 #include "app/ui/hang/wall_page.h"
+#include "app/ui/places/task_line.h"
 
 namespace wainscot::ui {
 
@@ -38,12 +39,11 @@ Q_SIGNALS:
 private:
     Session& m_session;
     Task m_task = Task::Wall;
-    QVector<Button*> m_tasks;
+    TaskLine* m_tasks;
     QStackedWidget* m_pages;
     CheckPage* m_check;
     WallPage* m_wall;
     PrintPage* m_print;
-    Rover* m_rover;
     std::map<PieceId, Piece> m_pieces; // as they were when the panels were drawn last
     std::map<DisplayId, Display> m_displays;
     std::map<ChildId, Child> m_children;

@@ -36,33 +36,18 @@ QWidget* makeLegend()
 KeepPlace::KeepPlace(Session& session, PictureShelf& pictures, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
+    , m_tasks(new TaskLine({tr("The term"), tr("Put away, carry, erase")}))
     , m_pages(new QStackedWidget)
     , m_term(new TermView(session, pictures))
     , m_drawn(new QStackedWidget)
     , m_file(new TermColumn(session))
     , m_away(new PlainPlace)
-    , m_rover(new Rover(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    auto* line = new QWidget;
-    auto* row = new QHBoxLayout(line);
-    row->setContentsMargins(air(4), air(2), air(4), air(1));
-    row->setSpacing(air(1));
-    QVector<QWidget*> stops;
-    for (const auto& [task, name] : {std::pair(Task::Term, tr("The term")),
-             std::pair(Task::Away, tr("Put away, carry, erase"))}) {
-        auto* button = new Button(Button::Form::Task, name);
-        button->setCheckable(true);
-        connect(button, &Button::clicked, this, [this, task = task] { setTask(task); });
-        row->addWidget(button);
-        m_tasks << button;
-        stops << button;
-    }
-    row->addStretch();
-    m_rover->setMembers(stops);
-    column->addWidget(line);
+    connect(m_tasks, &TaskLine::asked, this, [this](int task) { setTask(Task(task)); });
+    column->addWidget(m_tasks);
     column->addWidget(new Rule);
     auto* term = new QWidget;
     auto* side = new QHBoxLayout(term);
@@ -96,8 +81,7 @@ KeepPlace::KeepPlace(Session& session, PictureShelf& pictures, QWidget* parent)
 void KeepPlace::setTask(Task task)
 {
     m_task = task;
-    for (int i = 0; i < m_tasks.size(); ++i)
-        m_tasks[i]->setChecked(i == int(task));
+    m_tasks->setOpen(int(task));
     showOnly(*m_pages, int(task));
     Q_EMIT stateChanged();
 }
@@ -122,7 +106,7 @@ QWidget* KeepPlace::firstStop() const
 
 QList<QWidget*> KeepPlace::regions() const
 {
-    QList<QWidget*> all{m_rover->stop(), firstStop()};
+    QList<QWidget*> all{m_tasks->stop(), firstStop()};
     if (m_task == Task::Term && !m_term->strands().empty())
         all << m_file->firstStop();
     all.removeAll(nullptr);

@@ -6,6 +6,7 @@
 #include "app/ui/keep/term_column.h"
 #include "app/ui/keep/term_view.h"
 #include "app/ui/places/plain_place.h"
+#include "app/ui/places/task_line.h"
 
 namespace wainscot::ui {
 
@@ -33,13 +34,12 @@ Q_SIGNALS:
 private:
     Session& m_session;
     Task m_task = Task::Term;
-    QVector<Button*> m_tasks;
+    TaskLine* m_tasks;
     QStackedWidget* m_pages;
     TermView* m_term;
     QStackedWidget* m_drawn; // the term, or what to do before there is one
     TermColumn* m_file;
     PlainPlace* m_away;
-    Rover* m_rover;
     QString m_folder; // of the book that is shown
 };
 

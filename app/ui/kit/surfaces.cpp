@@ -181,4 +181,20 @@ QScrollArea* scrolled(QWidget* content)
     return area;
 }
 
+SideColumn sideColumn(int width, int spacing)
+{
+    SideColumn side{new QWidget, nullptr};
+    auto* row = new QHBoxLayout(side.whole);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(new Rule(Qt::Vertical));
+    auto* content = new QWidget;
+    side.content = new QVBoxLayout(content);
+    side.content->setContentsMargins(air(4), air(4), air(4), air(3));
+    side.content->setSpacing(spacing);
+    row->addWidget(scrolled(content));
+    side.whole->setFixedWidth(width);
+    return side;
+}
+
 } // namespace wainscot::ui

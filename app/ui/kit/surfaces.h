@@ -4,6 +4,7 @@
 #include <QFrame>
 #include <QLabel>
 #include <QScrollArea>
+#include <QVBoxLayout>
 
 #include "app/ui/kit/icons.h"
 
@@ -97,5 +98,12 @@ private:
 [[nodiscard]] QString counted(int number, const QString& one, const QString& many);
 // Scrolls downwards only; no stop of the keyboard itself.
 [[nodiscard]] QScrollArea* scrolled(QWidget* content);
+
+// What lies beside a task, of a width, behind a rule; it scrolls where the window is low.
+struct SideColumn {
+    QWidget* whole = nullptr;
+    QVBoxLayout* content = nullptr;
+};
+[[nodiscard]] SideColumn sideColumn(int width, int spacing);
 
 } // namespace wainscot::ui

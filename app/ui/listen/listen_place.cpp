@@ -30,8 +30,7 @@ ListenPlace::ListenPlace(Session& session, Work& work, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
     , m_work(work)
-    , m_line(new QHBoxLayout)
-    , m_rover(new Rover(this))
+    , m_tasks(new TaskLine({tr("Groups"), tr("Meetings"), tr("Looking back")}))
     , m_pages(new QStackedWidget)
     , m_abouts(new QStackedWidget)
     , m_groups(new GroupsPage(session))
@@ -41,18 +40,16 @@ ListenPlace::ListenPlace(Session& session, Work& work, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    m_line->setContentsMargins(air(4), air(2), air(4), air(2));
-    m_line->setSpacing(air(1));
-    column->addLayout(m_line);
+    column->addWidget(m_tasks);
     column->addWidget(new Rule);
     column->addWidget(m_pages, 1);
-    add(m_groups, tr("Groups"));
-    add(m_meetings, tr("Meetings"));
-    add(m_lookingBack, tr("Looking back"));
-    m_line->addStretch();
+    for (TaskPage* page : {static_cast<TaskPage*>(m_groups),
+             static_cast<TaskPage*>(m_meetings),
+             static_cast<TaskPage*>(m_lookingBack)})
+        add(page);
     m_abouts->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    m_line->addWidget(m_abouts);
-    m_rover->setMembers(QVector<QWidget*>(m_tasks.begin(), m_tasks.end()));
+    m_tasks->addToEnd(m_abouts);
+    connect(m_tasks, &TaskLine::asked, this, [this](int task) { show(Task(task)); });
     connect(m_groups, &GroupsPage::gatherAsked, this, &ListenPlace::gatherAsked);
     connect(m_groups, &GroupsPage::meetingAsked, this, [this](const std::vector<GroupId>& groups) {
         m_meetings->plan(groups);
@@ -67,13 +64,8 @@ ListenPlace::ListenPlace(Session& session, Work& work, QWidget* parent)
     show(Task::Groups);
 }
 
-void ListenPlace::add(TaskPage* page, const QString& name)
+void ListenPlace::add(TaskPage* page)
 {
-    auto* task = new Button(Button::Form::Task, name);
-    const auto at = static_cast<Task>(m_tasks.size());
-    connect(task, &Button::clicked, this, [this, at] { show(at); });
-    m_line->addWidget(task);
-    m_tasks << task;
     m_pages->addWidget(page);
     m_abouts->addWidget(page->about() != nullptr ? page->about() : new QWidget);
     connect(page, &TaskPage::stateChanged, this, &ListenPlace::stateChanged);
@@ -90,8 +82,7 @@ void ListenPlace::show(Task task)
     const int at = int(task);
     if (m_pages->currentIndex() != at)
         page().leave();
-    for (int i = 0; i < m_tasks.size(); ++i)
-        m_tasks[i]->setChecked(i == at);
+    m_tasks->setOpen(at);
     showOnly(*m_pages, at);
     m_abouts->setCurrentIndex(at);
     page().refresh();
@@ -111,12 +102,12 @@ void ListenPlace::leave()
 QWidget* ListenPlace::firstStop() const
 {
     QWidget* stop = page().firstStop();
-    return stop != nullptr ? stop : m_rover->stop();
+    return stop != nullptr ? stop : m_tasks->stop();
 }
 
 QVector<QWidget*> ListenPlace::regions() const
 {
-    return {m_rover->stop(), page().firstStop()};
+    return {m_tasks->stop(), page().firstStop()};
 }
 
 void ListenPlace::beginMeeting(MeetingId meeting)

@@ -7,11 +7,11 @@
 #include <array>
 
 #include "app/jobs/wall_draft_job.h"
-#include "app/ui/kit/button.h"
 #include "app/ui/listen/groups_page.h"
 #include "app/ui/listen/looking_back_page.h"
 #include "app/ui/listen/meeting_run.h"
 #include "app/ui/listen/meetings_page.h"
+#include "app/ui/places/task_line.h"
 #include "app/ui/session/work.h"
 
 class QHBoxLayout;
@@ -54,14 +54,12 @@ protected:
 private:
     [[nodiscard]] std::vector<GroupId> groupsForWall() const;
     void takeWall(const ArrangeOutcome& outcome);
-    void add(TaskPage* page, const QString& name);
+    void add(TaskPage* page);
     [[nodiscard]] TaskPage& page() const;
 
     Session& m_session;
     Work& m_work;
-    QHBoxLayout* m_line;
-    Rover* m_rover;
-    QVector<Button*> m_tasks;
+    TaskLine* m_tasks;
     QStackedWidget* m_pages;
     QStackedWidget* m_abouts;
     GroupsPage* m_groups;
