@@ -1,13 +1,13 @@
 wainscot_test(jobs_unit unit
   SOURCES unit/jobs_arrange.cpp unit/jobs_gather.cpp unit/jobs_photos.cpp
     unit/jobs_templates.cpp unit/jobs_treated.cpp
-  LINK test_walls app_jobs media_test_pictures)
+  LINK test_walls app_jobs test_scans)
 wainscot_test(jobs_spread unit
   SOURCES unit/jobs_spread.cpp
   LINK test_walls app_jobs)
 wainscot_test(jobs_golden golden SOURCES golden/sample_style.cpp LINK app_jobs)
 wainscot_test(jobs_class_list unit
-  SOURCES unit/jobs_class_list.cpp unit/jobs_gather_files.cpp LINK test_books app_jobs)
+  SOURCES unit/jobs_class_list.cpp unit/jobs_gather_files.cpp LINK test_books app_jobs test_scans)
 wainscot_test(jobs_kinds unit SOURCES unit/jobs_kinds.cpp LINK test_books app_jobs)
 wainscot_test(jobs_erase unit SOURCES unit/jobs_erase.cpp LINK test_books app_jobs)
 wainscot_test(jobs_hang unit SOURCES unit/jobs_hang.cpp LINK test_books app_jobs)

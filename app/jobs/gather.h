@@ -50,9 +50,11 @@ struct GatherQuotesJob {
 
 // All pictures of a folder, with what its `photos.csv` says about them. Originals are copied into
 // the book under their SHA-256 and never changed; the same picture is taken once. A picture whose
-// `children` is blank has not been looked at and is cleared for no audience.
+// `children` is blank has not been looked at and is cleared for no audience. Every page of a
+// scanned PDF is a picture; a row of the list means a page by "pile, page 3", all its pages by
+// "pile.pdf".
 struct GatherPhotosJob {
-    QString folder;
+    QString folder; // or a single file
     QString experience; // title
     QString picturesFolder; // of the book
     std::optional<QDate> on;

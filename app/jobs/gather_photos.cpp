@@ -2,6 +2,7 @@
 #include "app/jobs/gather.h"
 
 #include "app/jobs/gather_common.h"
+#include "app/jobs/gather_scan.h"
 #include "core/base/csv.h"
 #include "core/base/says.h"
 #include "core/media/intake.h"
@@ -56,12 +57,14 @@ public:
     // Answers whether the original has to be kept in the book.
     bool take(const FileVerdict& file)
     {
-        const auto row = m_rows.find(file.name.toCaseFolded());
+        auto row = m_rows.find(file.name.toCaseFolded());
+        if (row == m_rows.end())
+            row = m_rows.find(file.scan.toCaseFolded());
         const CsvRow* said = row == m_rows.end() ? nullptr : &row->second;
         if (said != nullptr)
             m_used.insert(row->first);
         if (file.verdict == Verdict::Refused) {
-            m_outcome.skipped.push_back({0, file.name, file.says});
+            leaveOut(file.name, file.says);
             return false;
         }
         const auto key = std::pair(m_for.experience.id, file.facts.sha256);
@@ -85,6 +88,11 @@ public:
         m_known[key] = picture;
         m_edit.put(picture);
         return true;
+    }
+
+    void leaveOut(const QString& file, const QString& why)
+    {
+        m_outcome.skipped.push_back({0, file, why});
     }
 
     void tellUnusedRows()
@@ -194,13 +202,69 @@ private:
     GatherOutcome m_outcome;
 };
 
+// Takes what was looked at, and keeps the originals.
+class Keeper {
+public:
+    Keeper(PhotoReader& reader, const QString& picturesFolder, const JobRun& run)
+        : m_reader(reader)
+        , m_originals(picturesFolder)
+        , m_run(run)
+    {
+    }
+
+    Result<> takePicture(const FileVerdict& file)
+    {
+        if (!m_reader.take(file))
+            return Done{};
+        const Result<QString> copied = m_originals.keep(file.path);
+        if (!copied)
+            return copied.error();
+        if (*copied != file.facts.sha256) {
+            return Error{
+                ErrorCode::CannotRead, file.name, Says::tr("it changed while it was being read")};
+        }
+        return Done{};
+    }
+
+    Result<> takeScan(const FileVerdict& scan)
+    {
+        return takePagesOf(
+            scan.path,
+            m_run,
+            kMostScanPages,
+            [&](const ScannedPage& page) {
+                FileVerdict file = verdictOn(page.path, page.name);
+                file.scan = scan.name;
+                return takePicture(file);
+            },
+            [&](const QString& why) { m_reader.leaveOut(scan.name, why); });
+    }
+
+private:
+    PhotoReader& m_reader;
+    Originals m_originals;
+    const JobRun& m_run;
+};
+
+Result<FolderGathering> lookAt(const QString& place, const JobRun& run)
+{
+    FolderOptions options;
+    options.cancel = run.cancel;
+    options.progress = [&run](int done, int total) {
+        run.report(Says::tr("Looking at pictures"), done, total);
+    };
+    if (QFileInfo(place).isFile())
+        return inspectFiles({place}, options);
+    return inspectFolder(place, options);
+}
+
 } // namespace
 
 Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) const
 {
     PhotoReader reader(book, *this);
     const QString list = QDir(folder).filePath(kListName);
-    if (QFileInfo::exists(list)) {
+    if (QFileInfo(list).isFile()) {
         const Result<CsvTable> table = readCsv(list);
         if (!table)
             return table.error();
@@ -208,31 +272,21 @@ Result<GatherOutcome> GatherPhotosJob::run(const Book& book, const JobRun& run) 
             return lacksColumn(*table, QStringLiteral("file"));
         reader.useList(*table);
     }
-    FolderOptions options;
-    options.cancel = run.cancel;
-    options.progress = [&run](int done, int total) {
-        run.report(Says::tr("Looking at pictures"), done, total);
-    };
-    const Result<FolderGathering> files = inspectFolder(folder, options);
+    const Result<FolderGathering> files = lookAt(folder, run);
     if (!files)
         return files.error();
     if (files->cancelled)
         return stoppedByPerson();
-    const Originals originals(picturesFolder);
+    Keeper keeper(reader, picturesFolder, run);
     int kept = 0;
     for (const FileVerdict& file : files->files) {
         if (run.cancelled())
             return stoppedByPerson();
         run.report(Says::tr("Keeping pictures"), ++kept, static_cast<int>(files->files.size()));
-        if (!reader.take(file))
-            continue;
-        const Result<QString> copied = originals.keep(file.path);
-        if (!copied)
-            return copied.error();
-        if (*copied != file.facts.sha256) {
-            return Error{
-                ErrorCode::CannotRead, file.name, Says::tr("it changed while it was being read")};
-        }
+        const Result<> taken =
+            file.verdict == Verdict::Scan ? keeper.takeScan(file) : keeper.takePicture(file);
+        if (!taken)
+            return taken.error();
     }
     reader.tellUnusedRows();
     return reader.finish();

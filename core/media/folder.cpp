@@ -1,5 +1,7 @@
 #include "core/media/intake.h"
 
+#include "core/media/scan.h"
+
 #include <QDir>
 #include <QFileInfo>
 
@@ -21,11 +23,17 @@ bool isPassedOver(const QFileInfo& file)
         || name.compare(QLatin1String("desktop.ini"), Qt::CaseInsensitive) == 0;
 }
 
-FileVerdict verdictOn(const QString& path, const Proxies* proxies)
+} // namespace
+
+FileVerdict verdictOn(const QString& path, const QString& name, const Proxies* proxies)
 {
     FileVerdict verdict;
     verdict.path = path;
-    verdict.name = QFileInfo(path).fileName();
+    verdict.name = name;
+    if (isPdfFile(path)) {
+        verdict.verdict = Verdict::Scan;
+        return verdict;
+    }
     const auto facts = [&]() -> Result<PictureFacts> {
         try {
             return inspectPicture(path, proxies);
@@ -46,6 +54,8 @@ FileVerdict verdictOn(const QString& path, const Proxies* proxies)
     }
     return verdict;
 }
+
+namespace {
 
 // The order of a reader: "2.jpg" before "10.jpg", capitals beside small letters. Qt's collation by
 // number needs a locale that has it, and then differs between machines.
@@ -136,7 +146,8 @@ private:
             const std::size_t at = m_next++;
             if (at >= m_verdicts.size())
                 return;
-            m_verdicts[at] = verdictOn(m_paths[static_cast<qsizetype>(at)], m_options.proxies);
+            const QString& path = m_paths[static_cast<qsizetype>(at)];
+            m_verdicts[at] = verdictOn(path, QFileInfo(path).fileName(), m_options.proxies);
             const std::lock_guard guard(m_telling);
             ++m_done;
             if (m_options.progress)
@@ -154,6 +165,11 @@ private:
 
 } // namespace
 
+FolderGathering inspectFiles(const QStringList& paths, const FolderOptions& options)
+{
+    return Workers(paths, options).run();
+}
+
 Result<FolderGathering> inspectFolder(const QString& folder, const FolderOptions& options)
 {
     const QFileInfo info(folder);
@@ -161,7 +177,7 @@ Result<FolderGathering> inspectFolder(const QString& folder, const FolderOptions
         return Error{ErrorCode::NotFound, folder, QStringLiteral("is not a folder")};
     if (!info.isReadable())
         return Error{ErrorCode::CannotRead, folder, QStringLiteral("cannot be opened")};
-    return Workers(filesIn(QDir(folder)), options).run();
+    return inspectFiles(filesIn(QDir(folder)), options);
 }
 
 } // namespace wainscot

@@ -54,19 +54,28 @@ Result<PictureFacts> inspectPicture(const QString& path, const Proxies* proxies 
 // What is needed to bake the picture whole.
 [[nodiscard]] PictureRecipe wholePicture(const QString& path, const PictureFacts& facts);
 
-enum class Verdict { Accepted, AcceptedWithNote, Refused };
+enum class Verdict {
+    Accepted,
+    AcceptedWithNote,
+    Refused,
+    Scan, // a PDF: its pages are the pictures (scan.h); it was not looked at any further
+};
 
 struct FileVerdict {
     QString path;
     QString name; // the file's own name
     Verdict verdict = Verdict::Refused;
-    PictureFacts facts; // meaningful unless refused
+    QString scan; // name of the PDF it is a page of; "" = a file of its own
+    PictureFacts facts; // meaningful when accepted
     Error error; // why it was refused
     QString says; // one plain sentence with the file's name; empty when accepted without note
 };
+// `name` is what it is called where that differs from the file's own name.
+[[nodiscard]] FileVerdict verdictOn(
+    const QString& path, const QString& name, const Proxies* proxies = nullptr);
 
 struct FolderGathering {
-    std::vector<FileVerdict> files; // in the order of their names, whatever the workers did
+    std::vector<FileVerdict> files; // of a folder in the order of names, whatever the workers did
     bool cancelled = false; // then files that were not reached are missing
 };
 
@@ -78,8 +87,11 @@ struct FolderOptions {
     const std::atomic<bool>* cancel = nullptr;
 };
 
+// One bad file never stops the rest. A PDF is not opened.
+[[nodiscard]] FolderGathering inspectFiles(
+    const QStringList& paths, const FolderOptions& options = {});
 // Looks at every file directly in the folder; files the camera or system keeps there (".csv",
-// hidden files, "Thumbs.db") are passed over. One bad file never stops the rest.
+// hidden files, "Thumbs.db") are passed over.
 // Errors: NotFound, CannotRead (the folder itself)
 Result<FolderGathering> inspectFolder(const QString& folder, const FolderOptions& options = {});
 

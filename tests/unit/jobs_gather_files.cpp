@@ -2,7 +2,10 @@
 #include "app/jobs/gather_files.h"
 
 #include "core/model/wall_photo.h"
+#include "core/store/originals.h"
 #include "tests/support/class_book.h"
+#include "tests/support/media_pictures.h"
+#include "tests/support/scan_files.h"
 
 #include <QFile>
 #include <QImage>
@@ -97,6 +100,81 @@ TEST_F(SingleFiles, ThatAreNoPicturesAreLeftOutWithTheReason)
     EXPECT_TRUE(taken->outcome.skipped.front().why.startsWith(QStringLiteral("list.txt ")));
     apply(taken->outcome.edit, made.book);
     EXPECT_FALSE(made.book.pictures.rows().begin()->second.people.lookedAt);
+}
+
+TEST_F(SingleFiles, OfAScannedPileGiveAPictureForEachPageThatHasOne)
+{
+    const QString pile = test::writeFile(m_place.filePath(QStringLiteral("pile.pdf")),
+        test::pdfOf({test::blankPage(),
+                        test::cornersPage({300, 200}),
+                        test::cornersPage({90, 90}),
+                        test::cornersPage({300, 200})},
+            "Wren Halloway"));
+    QStringList told;
+    JobRun run;
+    run.onProgress = [&](const Progress& progress) {
+        told << QStringLiteral("%1 %2/%3").arg(progress.doing).arg(progress.done).arg(progress.of);
+    };
+    const auto taken = job({image("a.png", 3), pile}).run(made.book, run);
+    ASSERT_TRUE(taken.ok()) << taken.error().detail.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("Reading pile.pdf 3/4")))
+        << qPrintable(told.join(u','));
+    EXPECT_EQ(taken->outcome.added, 3) << "the same drawing copied twice is one picture";
+    ASSERT_EQ(taken->outcome.skipped.size(), 1U);
+    EXPECT_EQ(taken->outcome.skipped.front().file, QStringLiteral("pile.pdf"));
+    EXPECT_EQ(taken->outcome.skipped.front().why,
+        QStringLiteral("pile.pdf, page 1, is blank and was left out."));
+    ASSERT_EQ(taken->pictures.size(), 4U);
+    EXPECT_EQ(taken->firsts, (std::vector{taken->pictures[0], taken->pictures[1]}));
+    EXPECT_EQ(taken->pictures[1], taken->pictures[3]);
+    apply(taken->outcome.edit, made.book);
+    const Picture& page = *made.book.pictures.find(taken->pictures[1]);
+    EXPECT_EQ(page.fileName, QStringLiteral("pile, page 2"));
+    EXPECT_EQ(page.format, QStringLiteral("jpeg"));
+    EXPECT_EQ(page.size, (SizePx{1041, 694}));
+    EXPECT_FALSE(page.captured.has_value());
+    EXPECT_FALSE(page.people.lookedAt);
+    EXPECT_TRUE(page.look.has_value());
+    EXPECT_FALSE(
+        test::readFile(Originals(m_place.filePath(QStringLiteral("pictures"))).pathOf(page.sha256))
+            .contains("Wren"));
+    const auto again = job({pile}).run(made.book, JobRun());
+    ASSERT_TRUE(again.ok());
+    EXPECT_TRUE(again->outcome.edit.isEmpty()) << "the same pile twice adds nothing";
+}
+
+TEST_F(SingleFiles, OfOneChildAreNoPileOfOthers)
+{
+    const QString pile = test::writeFile(m_place.filePath(QStringLiteral("pile.pdf")),
+        test::pdfOf({test::cornersPage({300, 200}), test::cornersPage({90, 90})}));
+    GatherFilesJob sheet = job({pile});
+    sheet.people = {true, {ines}};
+    sheet.mostPages = 1;
+    const auto taken = sheet.run(made.book, JobRun());
+    ASSERT_TRUE(taken.ok());
+    EXPECT_TRUE(taken->outcome.edit.isEmpty());
+    ASSERT_EQ(taken->outcome.skipped.size(), 1U);
+    EXPECT_EQ(taken->outcome.skipped.front().why,
+        QStringLiteral("pile.pdf has 2 pages, and one is wanted here; add it where pictures are "
+                       "gathered."));
+}
+
+TEST_F(SingleFiles, ThatCannotBeKeptEndTheWholePile)
+{
+    const QString pile = test::writeFile(m_place.filePath(QStringLiteral("pile.pdf")),
+        test::pdfOf({test::cornersPage({300, 200}), test::cornersPage({90, 90})}));
+    test::writeFile(m_place.filePath(QStringLiteral("pictures")), "a file in the way");
+    const auto taken = job({pile}).run(made.book, JobRun());
+    ASSERT_FALSE(taken.ok());
+    EXPECT_EQ(taken.error().code, ErrorCode::CannotWrite);
+    std::atomic<bool> cancel = false;
+    JobRun run;
+    run.cancel = &cancel;
+    run.onProgress = [&](const Progress& progress) { cancel = progress.of == 2; };
+    QFile::remove(m_place.filePath(QStringLiteral("pictures")));
+    const auto stopped = job({pile}).run(made.book, run);
+    ASSERT_FALSE(stopped.ok());
+    EXPECT_EQ(stopped.error().code, ErrorCode::Cancelled);
 }
 
 TEST_F(SingleFiles, NeedAnExperience)

@@ -1,7 +1,9 @@
 // Gathering pictures with what photos.csv says about them.
 #include "app/jobs/gather.h"
 #include "core/store/book_store.h"
+#include "core/store/originals.h"
 #include "tests/support/book_equality.h"
+#include "tests/support/scan_files.h"
 
 #include <QDir>
 #include <QImage>
@@ -155,6 +157,45 @@ TEST_F(GatheringPictures, GoesOnPastABadFile)
     EXPECT_EQ(outcome->added, 1);
     EXPECT_THAT(reasons(*outcome), Contains(HasSubstr("empty.jpg")));
     EXPECT_THAT(reasons(*outcome), Contains(HasSubstr("text.jpg")));
+}
+
+TEST_F(GatheringPictures, TakesThePagesOfAPileWithWhatTheListSays)
+{
+    picture(QStringLiteral("a.png"), qRgb(1, 200, 3));
+    write(QStringLiteral("pile.PDF"),
+        test::pdfOf(
+            {test::cornersPage({300, 200}), test::cornersPage({90, 90}), test::blankPage()}));
+    write(QStringLiteral("torn.pdf"), "%PDF-1.4 and no more");
+    write(QStringLiteral("photos.csv"),
+        "file,children,kind\npile.pdf,Mei Lin,work\n\"Pile, page 2\",Kwame,work\n");
+    const auto outcome = gather();
+    ASSERT_TRUE(outcome.ok()) << outcome.error().detail.toStdString();
+    EXPECT_EQ(outcome->added, 3);
+    EXPECT_THAT(reasons(*outcome),
+        ::testing::ElementsAre("pile.PDF, page 3, is blank and was left out.",
+            "torn.pdf is damaged: the PDF breaks off or was changed."));
+    const Picture* first = taken("pile, page 1");
+    const Picture* second = taken("pile, page 2");
+    ASSERT_TRUE(first != nullptr && second != nullptr);
+    EXPECT_EQ(first->kind, PictureKind::Work);
+    const auto nameOf = [&](const Picture& picture) {
+        return m_store->book().children.find(picture.people.children.at(0))->name;
+    };
+    EXPECT_EQ(nameOf(*first), QStringLiteral("Mei Lin"));
+    EXPECT_EQ(nameOf(*second), QStringLiteral("Kwame"));
+    EXPECT_TRUE(QFile::exists(Originals(m_store->picturesFolder()).pathOf(second->sha256)));
+}
+
+TEST_F(GatheringPictures, TakesASingleFile)
+{
+    write(QStringLiteral("pile.pdf"), test::pdfOf({test::cornersPage({300, 200})}));
+    const GatherPhotosJob job{m_folder.filePath(QStringLiteral("pictures/pile.pdf")),
+        QStringLiteral("The puddle"),
+        m_store->picturesFolder(),
+        std::nullopt};
+    const auto outcome = job.run(m_store->book(), {});
+    ASSERT_TRUE(outcome.ok());
+    EXPECT_EQ(outcome->added, 1);
 }
 
 TEST_F(GatheringPictures, RefusesAListWithoutFilesAndAFolderThatIsNotThere)
