@@ -16,7 +16,9 @@ constexpr std::array kOptions{
     OptionSpec{"experience", "TITLE", "what the words or pictures belong to"},
     OptionSpec{"on", "YYYY-MM-DD", "the day it began; of a wall's photo, the day it hung so"},
     OptionSpec{"quotes", "FILE.csv", "children's words"},
-    OptionSpec{"photos", "FOLDER", "pictures, with a photos.csv if there is one"},
+    OptionSpec{"photos",
+        "FOLDER",
+        "pictures and scanned PDFs, with a photos.csv if there is one; or a single file"},
     OptionSpec{"wall-photo", "FILE", "a display as it really hung, for the term's file"},
     OptionSpec{"display", "NAME", "the display it is a photo of"},
     OptionSpec{"not-legible", nullptr, "nothing on its panels can be read or recognised"},
@@ -95,6 +97,7 @@ Result<GatherOutcome> gatherWallPhoto(
     job.ofWall = display->id;
     job.on = dayFromText(arguments.value("on"));
     job.people = *people;
+    job.mostPages = 1;
     job.panelsLegible = !arguments.has("not-legible");
     job.picturesFolder = store.picturesFolder();
     auto gathered = job.run(store.book(), run);

@@ -4,8 +4,11 @@
 #include "app/jobs/kept_limits.h"
 #include "app/jobs/wall_plan.h"
 #include "core/store/book_store.h"
+#include "tests/support/media_pictures.h"
+#include "tests/support/scan_files.h"
 
 #include <QDir>
+#include <QDirIterator>
 #include <QImage>
 #include <QImageReader>
 #include <QJsonArray>
@@ -168,6 +171,48 @@ TEST_F(Chain, GathersAClassFromItsFiles)
     EXPECT_EQ(verified.keys(),
         sorted({QStringLiteral("ok"), QStringLiteral("pictures"), QStringLiteral("problems")}));
     EXPECT_TRUE(verified[u"ok"].toBool());
+}
+
+TEST_F(Chain, TakesThePagesOfAScannedPile)
+{
+    const QString folder = at(QStringLiteral("scans"));
+    ASSERT_TRUE(QDir().mkpath(folder));
+    test::writeFile(folder + QStringLiteral("/pile.pdf"),
+        test::pdfOf(
+            {test::cornersPage({300, 200}), test::blankPage(), test::cornersPage({200, 300})},
+            "Scanned by Room 4711"));
+    test::writeFile(folder + QStringLiteral("/torn.pdf"), "%PDF-1.4");
+    const auto gather = [](const QString& from) {
+        return cli({QStringLiteral("gather"),
+            book(),
+            QStringLiteral("--experience"),
+            QStringLiteral("A pile from the copier"),
+            QStringLiteral("--photos"),
+            from,
+            QStringLiteral("--json")});
+    };
+    const Ran first = gather(folder);
+    EXPECT_EQ(first.exit, 0) << first.err.toStdString();
+    EXPECT_EQ(first.json()[u"added"].toInt(), 2);
+    const QJsonArray skipped = first.json()[u"skipped"].toArray();
+    ASSERT_EQ(skipped.size(), 2);
+    EXPECT_EQ(skipped[0][u"file"].toString(), QStringLiteral("pile.pdf"));
+    EXPECT_EQ(skipped[0][u"why"].toString(),
+        QStringLiteral("pile.pdf, page 2, is blank and was left out."));
+    EXPECT_EQ(skipped[1][u"why"].toString(),
+        QStringLiteral("torn.pdf is damaged: the PDF breaks off or was changed."));
+    const Ran again = gather(folder + QStringLiteral("/pile.pdf"));
+    EXPECT_EQ(again.exit, 0);
+    EXPECT_EQ(again.json()[u"added"].toInt(), 0) << "the same pages are there";
+    // Neither the book nor its pictures know what the file said of itself.
+    QDirIterator files(book(), QDir::Files, QDirIterator::Subdirectories);
+    int seen = 0;
+    while (files.hasNext()) {
+        EXPECT_FALSE(test::readFile(files.next()).contains("Scanned by Room 4711"))
+            << "title and author";
+        ++seen;
+    }
+    EXPECT_GE(seen, 3);
 }
 
 TEST_F(Chain, ListensWithItsKeys)

@@ -2,17 +2,22 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDir>
+#include <QDragEnterEvent>
 #include <QHeaderView>
 #include <QImage>
 #include <QLabel>
 #include <QMenu>
+#include <QMimeData>
 #include <QTimer>
+#include <QUrl>
 
 #include <gmock/gmock.h>
 
 #include "app/ui/kit/tokens.h"
 #include "core/permit/family_answers.h"
 #include "support/window_at_work.h"
+#include "tests/support/media_pictures.h"
+#include "tests/support/scan_files.h"
 
 namespace wainscot::ui {
 namespace {
@@ -494,6 +499,88 @@ TEST_F(EmptyClass, SaysWhoIsInAPictureBeforeAnybodySeesIt)
     EXPECT_FALSE(task.picture()->people.lookedAt) << "nobody has said that nobody is in it";
     task.nobodySeen();
     EXPECT_TRUE(task.picture()->people.lookedAt);
+    m_window.compose().shelf().waitForAll();
+}
+
+// A real drop on the task, as the file manager makes it.
+void dropOn(QWidget& widget, const QStringList& files)
+{
+    QMimeData mime;
+    QList<QUrl> urls;
+    for (const QString& file : files)
+        urls << QUrl::fromLocalFile(file);
+    mime.setUrls(urls);
+    const QPoint middle = widget.rect().center();
+    QDragEnterEvent enter(middle, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent drop(middle, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &drop);
+}
+
+TEST_F(EmptyClass, MakesPicturesOfADroppedPile)
+{
+    enterClass();
+    beginPuddle();
+    gather().go(GatherPart::Pictures);
+    const QString pile = test::writeFile(m_folder.filePath(QStringLiteral("Tuesday.pdf")),
+        test::pdfOf({test::cornersPage({300, 200}), test::blankPage(), test::cornersPage({90, 90})},
+            "Wren Halloway"));
+    const QString torn = test::writeFile(m_folder.filePath(QStringLiteral("torn.pdf")), "%PDF-1.5");
+    dropOn(gather().pictures(), {pile, torn});
+    EXPECT_TRUE(m_window.work().isBusy()) << "off the window's thread";
+    m_window.work().waitForEnd();
+    QApplication::processEvents();
+    ASSERT_EQ(book().pictures.size(), 2U);
+    EXPECT_EQ(m_window.sill().said(),
+        QStringLiteral("Pictures: 2 new, 0 changed. Left out: 2. Tuesday.pdf, page 2, is blank and "
+                       "was left out."));
+    PicturesTask& task = gather().pictures();
+    ASSERT_NE(task.picture(), nullptr);
+    EXPECT_EQ(task.picture()->fileName, QStringLiteral("Tuesday, page 1"));
+    EXPECT_FALSE(task.picture()->people.lookedAt);
+    PictureShelf& shelf = m_window.compose().shelf();
+    (void)shelf.thumbnail(*task.picture());
+    shelf.waitForAll();
+    QApplication::processEvents();
+    EXPECT_FALSE(shelf.thumbnail(*task.picture()).isNull());
+    m_window.session().undo();
+    EXPECT_EQ(book().pictures.size(), 0U) << "one step";
+}
+
+TEST_F(EmptyClass, StopsReadingAPile)
+{
+    enterClass();
+    beginPuddle();
+    const QString pile =
+        test::writeFile(m_folder.filePath(QStringLiteral("endless.pdf")), test::endlessPdf(2, 3));
+    m_window.takePictures({pile});
+    ASSERT_TRUE(m_window.work().isBusy());
+    m_window.work().stop();
+    m_window.work().waitForEnd();
+    QApplication::processEvents();
+    EXPECT_EQ(book().pictures.size(), 0U);
+}
+
+TEST_F(EmptyClass, AttachesNoPileToOneChildsAnswer)
+{
+    enterClass();
+    beginPuddle();
+    key(Qt::Key_3, Qt::AltModifier); // drew
+    m_window.attachPicture(test::writeFile(m_folder.filePath(QStringLiteral("pile.pdf")),
+        test::pdfOf({test::cornersPage({300, 200}), test::cornersPage({90, 90})})));
+    m_window.work().waitForEnd();
+    QApplication::processEvents();
+    EXPECT_EQ(book().pictures.size(), 0U);
+    EXPECT_EQ(m_window.sill().said(),
+        QStringLiteral("pile.pdf has 2 pages, and one is wanted here; add it where pictures are "
+                       "gathered."));
+    m_window.attachPicture(test::writeFile(m_folder.filePath(QStringLiteral("sheet.pdf")),
+        test::pdfOf({test::cornersPage({300, 200})})));
+    m_window.work().waitForEnd();
+    QApplication::processEvents();
+    ASSERT_EQ(book().pictures.size(), 1U);
+    EXPECT_EQ(book().pictures.rows().begin()->second.kind, PictureKind::Work);
     m_window.compose().shelf().waitForAll();
 }
 

@@ -7,6 +7,8 @@
 #include <gmock/gmock.h>
 
 #include "support/window_at_work.h"
+#include "tests/support/media_pictures.h"
+#include "tests/support/scan_files.h"
 
 namespace wainscot::ui {
 namespace {
@@ -111,6 +113,29 @@ TEST(Incoming, APhotoFromTheFileManagerIsGatheredAndKeepsItsPlaceUntilSomebodySa
     at.session().undo();
     EXPECT_EQ(at.book().pictures.size(), pictures) << "gathering and placing are one step";
     EXPECT_EQ(at.pieces().size(), count);
+}
+
+TEST(Incoming, OfAScannedPileTheFirstPageIsPlacedAndTheOthersWait)
+{
+    WindowAtWork at;
+    at.propose();
+    const std::size_t pictures = at.book().pictures.size();
+    const std::size_t count = at.pieces().size();
+    QStringList said;
+    QObject::connect(&at.compose().desk(), &Desk::announced, &at.window(), [&](const QString& one) {
+        said << one;
+    });
+    QMimeData mime;
+    mime.setUrls({QUrl::fromLocalFile(test::writeFile(at.file(QStringLiteral("pile.pdf")),
+        test::pdfOf({test::cornersPage({300, 200}),
+            test::cornersPage({200, 300}),
+            test::cornersPage({210, 300})})))});
+    at.drop(mime, at.canvas().panelRect().center().toPoint());
+    EXPECT_EQ(at.book().pictures.size(), pictures + 3);
+    ASSERT_EQ(at.pieces().size(), count + 1);
+    const Piece& placed = at.piece(at.canvas().inHand());
+    EXPECT_EQ(at.book().pictures.find(placed.picture)->fileName, QStringLiteral("pile, page 1"));
+    EXPECT_TRUE(said.contains(QStringLiteral("2 more pages are under What you have (F4).")));
 }
 
 TEST(Incoming, TheSameFileTwiceIsTheSamePicture)

@@ -25,7 +25,8 @@ bool looksLikePicture(const QString& path)
         QStringLiteral("tif"),
         QStringLiteral("tiff"),
         QStringLiteral("heic"),
-        QStringLiteral("heif")};
+        QStringLiteral("heif"),
+        QStringLiteral("pdf")}; // scanned
     return known.contains(QFileInfo(path).suffix().toLower());
 }
 

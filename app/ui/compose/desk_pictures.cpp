@@ -1,81 +1,26 @@
 // Pictures from the file manager or another program: gathered into the experience, then placed.
 #include "app/ui/compose/desk.h"
 
-#include <QCryptographicHash>
 #include <QDateTime>
-#include <QDir>
-#include <QFile>
-#include <QFileInfo>
 #include <QTemporaryDir>
 
-#include "app/jobs/gather.h"
+#include "app/jobs/gather_files.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
 
 namespace wainscot::ui {
 
-namespace {
-
-struct Gathered {
-    GatherOutcome outcome;
-    QStringList hashes; // of the files, in their order; also of those that were known already
-};
-
-QString sha256Of(const QString& path)
-{
-    QFile file(path);
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    if (!file.open(QIODevice::ReadOnly) || !hash.addData(&file))
-        return {};
-    return QString::fromLatin1(hash.result().toHex());
-}
-
-// The gather job takes folders: these files get one of their own for a moment.
-Result<Gathered> gather(
-    const Book& book, GatherPhotosJob job, const QStringList& files, const JobRun& run)
-{
-    const QTemporaryDir folder;
-    if (!folder.isValid())
-        return Error{ErrorCode::CannotWrite, folder.path(), folder.errorString()};
-    Gathered gathered;
-    for (const QString& file : files) {
-        QString to = folder.filePath(QFileInfo(file).fileName());
-        for (int i = 2; QFile::exists(to); ++i)
-            to = folder.filePath(QStringLiteral("%1-%2").arg(i).arg(QFileInfo(file).fileName()));
-        if (!QFile::copy(file, to))
-            return Error{ErrorCode::CannotRead, file, {}};
-        gathered.hashes << sha256Of(to);
-    }
-    job.folder = folder.path();
-    Result<GatherOutcome> outcome = job.run(book, run);
-    if (!outcome)
-        return outcome.error();
-    gathered.outcome = std::move(outcome).value();
-    return gathered;
-}
-
-const Picture* pictureWith(const Book& book, ExperienceId experience, const QString& sha256)
-{
-    for (const Picture* picture : picturesOf(book, experience)) {
-        if (picture->sha256 == sha256)
-            return picture;
-    }
-    return nullptr;
-}
-
-} // namespace
-
 void Desk::takePictures(const QStringList& files, const std::optional<RectMm>& cell)
 {
     const Experience* experience = m_session.experience();
     if (experience == nullptr || m_session.panel() == nullptr)
         return;
-    GatherPhotosJob job;
-    job.experience = experience->title;
+    GatherFilesJob job;
+    job.files = files;
+    job.experience = experience->id;
     job.picturesFolder = m_session.picturesFolder();
-    const auto done = [this, cell, panel = m_session.panel()->id, id = experience->id](
-                          Result<Gathered> result) {
+    const auto done = [this, cell, panel = m_session.panel()->id](Result<GatheredFiles> result) {
         if (!result) {
             Q_EMIT announced(sentenceFor(result.error()));
             return;
@@ -88,11 +33,10 @@ void Desk::takePictures(const QStringList& files, const std::optional<RectMm>& c
             return;
         m_session.choosePanel(panel);
         PieceIds added;
-        for (const QString& sha256 : result->hashes) {
-            const Picture* picture = pictureWith(m_session.book(), id, sha256);
-            const std::optional<Piece> piece = picture != nullptr
-                ? pieceFor({DrawerItem::Kind::Picture, picture->id.number()})
-                : std::nullopt;
+        // Of a scanned pile the first page; the others wait in the drawer.
+        for (const PictureId picture : result->firsts) {
+            const std::optional<Piece> piece =
+                pieceFor({DrawerItem::Kind::Picture, picture.number()});
             if (!piece)
                 continue;
             const std::optional<RectMm> at = added.empty() ? cell : std::nullopt;
@@ -100,13 +44,17 @@ void Desk::takePictures(const QStringList& files, const std::optional<RectMm>& c
         }
         if (!added.empty())
             Q_EMIT brought(added);
+        const auto waiting = int(result->pictures.size() - result->firsts.size());
         if (!result->outcome.skipped.empty())
             Q_EMIT announced(result->outcome.skipped.front().why);
+        else if (waiting > 0)
+            Q_EMIT announced(counted(waiting,
+                tr("1 more page is under What you have (F4)."),
+                tr("%1 more pages are under What you have (F4).")));
     };
-    const bool started = m_work.start<Gathered>(
+    const bool started = m_work.start<GatheredFiles>(
         tr("Gathering pictures"),
-        [job, files, book = m_session.book()](
-            const JobRun& run) { return gather(book, job, files, run); },
+        [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
         done);
     if (!started)
         Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));

@@ -142,7 +142,7 @@ void MainWindow::askPicture()
     const QString file = QFileDialog::getOpenFileName(this,
         tr("A photo or scan of the sheet"),
         documents(),
-        tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)"));
+        tr("Pictures and scans (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)"));
     if (!file.isEmpty())
         attachPicture(file);
 }
@@ -158,6 +158,7 @@ void MainWindow::attachPicture(const QString& file)
     job.picturesFolder = m_session.picturesFolder();
     job.kind = PictureKind::Work;
     job.people = {true, {desk.child()->id}};
+    job.mostPages = 1; // the other sheets of a pile are other children's
     m_work.start<GatheredFiles>(
         tr("Taking in the sheet"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
@@ -176,8 +177,10 @@ void MainWindow::attachPicture(const QString& file)
 
 QStringList MainWindow::askPicturePaths(const QString& title)
 {
-    return QFileDialog::getOpenFileNames(
-        this, title, documents(), tr("Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)"));
+    return QFileDialog::getOpenFileNames(this,
+        title,
+        documents(),
+        tr("Pictures and scans (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)"));
 }
 
 void MainWindow::askPictureFiles()

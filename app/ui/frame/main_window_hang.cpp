@@ -79,6 +79,7 @@ void MainWindow::takeWallPhotos(const QStringList& files)
     GatherFilesJob job;
     job.files = files;
     job.ofWall = m_session.display()->id;
+    job.mostPages = 1;
     job.picturesFolder = m_session.picturesFolder();
     m_work.start<GatheredFiles>(
         tr("Taking in the photo"),

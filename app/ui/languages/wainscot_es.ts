@@ -2442,60 +2442,84 @@
         <translation>%1: hay que hacerlo de nuevo.</translation>
     </message>
     <message>
-        <source>the hanging list of %1, printed on %2</source>
-        <translation>la lista para colgar de %1, impresa el %2</translation>
+        <source>%1 %2.</source>
+        <translation>%1 %2.</translation>
     </message>
     <message>
-        <source>%1: throw it away and print it anew.</source>
-        <translation>%1: tírela e imprímala de nuevo.</translation>
-    </message>
-</context>
-<context>
-    <name>Sheets</name>
-    <message>
-        <source>en</source>
-        <comment>the language these sentences are written in</comment>
-        <translation>es</translation>
+        <source>cannot be read: the part of this program that reads PDFs is missing</source>
+        <translation>no se puede leer: falta la parte de este programa que lee los PDF</translation>
     </message>
     <message>
-        <source>start here</source>
-        <translation>empiece aquí</translation>
+        <source>cannot be read: no program could be started</source>
+        <translation>no se puede leer: no se pudo iniciar ningún programa</translation>
     </message>
     <message>
-        <source>cut at the left ticks, lay on %1</source>
-        <translation>corte por las marcas de la izquierda, ponga sobre %1</translation>
+        <source>is locked with a password; save it without one and add that</source>
+        <translation>está protegido con una contraseña; guárdelo sin ella y añada esa copia</translation>
     </message>
     <message>
-        <source>cut at the top ticks, lay on %1</source>
-        <translation>corte por las marcas de arriba, ponga sobre %1</translation>
+        <source>is not there</source>
+        <translation>no existe</translation>
     </message>
     <message>
-        <source>cut at the left and top ticks, lay on %1 and %2</source>
-        <translation>corte por las marcas de la izquierda y de arriba, ponga sobre %1 y %2</translation>
+        <source>is damaged: the PDF breaks off or was changed</source>
+        <translation>está dañado: el PDF se interrumpe o fue modificado</translation>
     </message>
     <message>
-        <source>How the sheets go together</source>
-        <translation>Cómo se unen las hojas</translation>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
     </message>
     <message>
-        <source>%1 sheets, %2 in a row</source>
-        <translation>%1 hojas, %2 por fila</translation>
+        <source>is a PDF without pages</source>
+        <translation>es un PDF sin páginas</translation>
     </message>
     <message>
-        <source>This line must measure 100 mm. If it does not, print again at actual size (100 %), or tell the program what it measures.</source>
-        <translation>Esta línea debe medir 100 mm. Si no, imprima de nuevo a tamaño real (100 %) o diga al programa cuánto mide.</translation>
+        <source>has %1 pages, and one is wanted here; add it where pictures are gathered</source>
+        <translation>tiene %1 páginas y aquí hace falta una sola; añádalo donde se reúnen las imágenes</translation>
     </message>
     <message>
-        <source>Begin with A1. Cut each further sheet at its left and top ticks.</source>
-        <translation>Empiece por A1. Corte cada hoja siguiente por sus marcas de la izquierda y de arriba.</translation>
+        <source>has %1 pages; %2 is the most that is read at once, so divide it first</source>
+        <translation>tiene %1 páginas; se leen %2 como máximo de una vez, así que divídalo antes</translation>
     </message>
     <message>
-        <source>Lay its cut edge on the ticks of the sheet before and glue it down.</source>
-        <translation>Ponga el borde cortado sobre las marcas de la hoja anterior y péguelo.</translation>
+        <source>is damaged: its pages cannot be told apart</source>
+        <translation>está dañado: no se distinguen sus páginas</translation>
     </message>
     <message>
-        <source>Panel %1</source>
-        <translation>Panel %1</translation>
+        <source>is blank and was left out</source>
+        <translation>está en blanco y se dejó fuera</translation>
+    </message>
+    <message>
+        <source>is larger than any paper that is read (10 square metres)</source>
+        <translation>es mayor que cualquier papel que se lee (10 metros cuadrados)</translation>
+    </message>
+    <message>
+        <source>needs more room on the disk</source>
+        <translation>necesita más espacio en el disco</translation>
+    </message>
+    <message>
+        <source>%1, page %2</source>
+        <translation>%1, página %2</translation>
+    </message>
+    <message>
+        <source>%1, page %2, %3.</source>
+        <translation>%1, página %2, %3.</translation>
+    </message>
+    <message>
+        <source>is damaged: from page %1 on it cannot be read</source>
+        <translation>está dañado: no se puede leer a partir de la página %1</translation>
+    </message>
+    <message>
+        <source>is larger than %1 MB</source>
+        <translation>ocupa más de %1 MB</translation>
+    </message>
+    <message>
+        <source>is no PDF</source>
+        <translation>no es un PDF</translation>
+    </message>
+    <message>
+        <source>is damaged: reading it fails</source>
+        <translation>está dañado: falla al leerlo</translation>
     </message>
 </context>
 <context>
@@ -4209,6 +4233,14 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
     <message>
         <source>There is no better place for it on its wall. Larger letters help.</source>
         <translation>No hay un lugar mejor en su pared. Ayudan letras más grandes.</translation>
+    </message>
+    <message>
+        <source>1 more page is under What you have (F4).</source>
+        <translation>Hay 1 página más en Lo que hay (F4).</translation>
+    </message>
+    <message>
+        <source>%1 more pages are under What you have (F4).</source>
+        <translation>Hay %1 páginas más en Lo que hay (F4).</translation>
     </message>
 </context>
 <context>
@@ -6247,10 +6279,6 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
         <translation>Una foto o un escaneo de la hoja</translation>
     </message>
     <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)</source>
-        <translation>Imágenes (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic)</translation>
-    </message>
-    <message>
         <source>Taking in the sheet</source>
         <translation>Añadiendo la hoja</translation>
     </message>
@@ -6787,6 +6815,10 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Replace them</source>
         <translation>Reemplazarlos</translation>
+    </message>
+    <message>
+        <source>Pictures and scans (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)</source>
+        <translation>Imágenes y escaneos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)</translation>
     </message>
 </context>
 <context>
