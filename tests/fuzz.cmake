@@ -8,8 +8,8 @@ add_library(fuzz_targets STATIC EXCLUDE_FROM_ALL fuzz/mutator.cpp fuzz/promises.
 target_link_libraries(fuzz_targets PUBLIC w_options test_places ${fuzzed})
 
 wainscot_test(fuzz_short fault
-  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_jobs.cpp
-  LINK app_jobs fuzz_targets)
+  SOURCES fault/fuzz_short.cpp fuzz/all_targets.cpp fuzz/targets_jobs.cpp fuzz/targets_scan.cpp
+  LINK app_jobs core_pdf fuzz_targets)
 
 # fuzz_program(NAME FUNCTION [what it needs besides])
 function(fuzz_program name function)
@@ -25,6 +25,8 @@ foreach(name csv picture pixels treatment data table book pack)
   fuzz_program(${name} ${name})
 endforeach()
 fuzz_program(template templateFile)
+fuzz_program(scan scan fuzz/targets_scan.cpp)
+target_link_libraries(fuzz_scan PRIVATE core_pdf)
 foreach(pair wall=wall class=classList words=words photos=photoList)
   string(REPLACE "=" ";" pair ${pair})
   list(GET pair 0 name)

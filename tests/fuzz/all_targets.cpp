@@ -9,6 +9,7 @@ const std::vector<Named>& targets()
         {"template", templateFile, 50'000},
         {"picture", picture, 100'000},
         {"pixels", pixels, 10'000},
+        {"scan", scan, 10'000},
         {"treatment", treatment, 20'000},
         {"wall", wall, 50'000},
         {"data", data, 20'000},

@@ -29,6 +29,7 @@ void data(const std::uint8_t* bytes, std::size_t count); // a book's tables as J
 void table(const std::uint8_t* bytes, std::size_t count); // one of these tables as CSV
 void book(const std::uint8_t* bytes, std::size_t count); // a book's database
 void pack(const std::uint8_t* bytes, std::size_t count); // a packed book
+void scan(const std::uint8_t* bytes, std::size_t count); // a scanned PDF, drawn page by page
 void wall(const std::uint8_t* bytes, std::size_t count); // a measured wall, JSON, and its plan
 void classList(const std::uint8_t* bytes, std::size_t count); // CSV with permissions, gathered
 void words(const std::uint8_t* bytes, std::size_t count); // CSV of children's words, gathered
