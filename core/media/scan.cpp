@@ -41,7 +41,7 @@ struct Line {
 };
 
 // What it says is believed no further than this.
-Line parsed(QByteArray line)
+Line parsed(const QByteArray& line)
 {
     const QList<QByteArray> parts = line.trimmed().split(' ');
     Line one{parts.value(0), parts.value(1).toInt()};
