@@ -19,5 +19,8 @@ wainscot_test(media_fault fault SOURCES fault/media_bad_files.cpp
   LINK core_media media_test_pictures ZLIB::ZLIB)
 wainscot_test(media_property property SOURCES property/media_random_bytes.cpp property/media_treatments.cpp
   LINK core_media media_test_pictures)
-wainscot_test(media_scan unit SOURCES unit/media_scan.cpp LINK core_media core_pdf test_scans)
+wainscot_test(media_scan unit SOURCES unit/media_scan.cpp unit/media_blank_page.cpp
+  LINK core_media core_pdf test_scans)
+wainscot_test(media_scan_fault fault SOURCES fault/media_bad_scans.cpp LINK core_media test_scans)
 add_dependencies(media_scan wainscot-scan)
+add_dependencies(media_scan_fault wainscot-scan)

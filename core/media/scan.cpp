@@ -195,11 +195,12 @@ private:
         ScannedPage page;
         page.number = m_next++;
         page.of = *m_pages;
-        page.name =
-            Says::tr("%1, page %2").arg(QFileInfo(m_path).completeBaseName()).arg(page.number);
+        // Together: a file may be called "%2.pdf".
+        const QString number = QString::number(page.number);
+        page.name = Says::tr("%1, page %2").arg(QFileInfo(m_path).completeBaseName(), number);
         page.path = picture;
         if (!why.isEmpty())
-            page.why = Says::tr("%1, page %2, %3.").arg(m_name).arg(page.number).arg(why);
+            page.why = Says::tr("%1, page %2, %3.").arg(m_name, number, why);
         const Result<> taken = m_take(page);
         if (!picture.isEmpty())
             QFile::remove(picture);

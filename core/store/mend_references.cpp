@@ -46,6 +46,14 @@ private:
         return id.isValid();
     }
 
+    // Both are looked at, whatever the first says.
+    template <class T> bool keepShown(T& one)
+    {
+        const bool quote = keepIfThere(m_book.quotes, one.quote);
+        const bool picture = keepIfThere(m_book.pictures, one.picture);
+        return quote || picture;
+    }
+
     template <class T>
     void keepThere(const Table<T>& table, std::vector<decltype(T::id)>& ids) const
     {
@@ -216,8 +224,7 @@ private:
         int lost = 0;
         each(m_book.pieces, [&](Piece& one) {
             const bool pointed = one.quote.isValid() || one.picture.isValid();
-            const bool points =
-                keepIfThere(m_book.quotes, one.quote) | keepIfThere(m_book.pictures, one.picture);
+            const bool points = keepShown(one);
             const bool stays = points || !pointed;
             if (stays)
                 needPanel(one.panel);
@@ -233,8 +240,7 @@ private:
     {
         each(m_book.translations, [&](Translation& one) {
             const bool pointed = one.quote.isValid() || one.picture.isValid();
-            const bool points =
-                keepIfThere(m_book.quotes, one.quote) | keepIfThere(m_book.pictures, one.picture);
+            const bool points = keepShown(one);
             const bool stays = m_book.experiences.contains(one.experience) && (points || !pointed);
             if (!stays)
                 m_problems << QStringLiteral("A translation is lost: %1.").arg(one.text.left(60));

@@ -1,85 +1,21 @@
 // A scanned PDF becomes a picture for each page, or says why not.
 #include "core/media/scan.h"
 
-#include "core/media/intake.h"
-#include "core/media/jpeg_segments.h"
-#include "core/media/pdf/blank_page.h"
 #include "core/media/pdf/pdf_pages.h"
 #include "tests/support/media_pictures.h"
-#include "tests/support/places.h"
 #include "tests/support/scan_files.h"
+#include "tests/support/scan_reading.h"
 
 #include <gmock/gmock.h>
 
-#include <QDir>
-#include <QElapsedTimer>
 #include <QPainter>
-#include <QTemporaryDir>
-
-#include <csignal>
-#include <random>
-
-#include <unistd.h>
 
 namespace wainscot {
 namespace {
 
-using ::testing::ElementsAre;
 using ::testing::SizeIs;
 
-struct Told {
-    ScannedPage page;
-    QByteArray bytes;
-    QImage image;
-};
-
-class Scans : public ::testing::Test {
-protected:
-    [[nodiscard]] QString path(const QString& name) const { return m_folder.filePath(name); }
-    QString write(const QByteArray& bytes, const char* name = "pile.pdf")
-    {
-        return test::writeFile(path(QString::fromLatin1(name)), bytes);
-    }
-    Result<int> read(const QString& file, ScanOptions options = {})
-    {
-        told.clear();
-        return readScan(
-            file,
-            [this](const ScannedPage& page) -> Result<> {
-                Told one{page, {}, {}};
-                if (!page.path.isEmpty()) {
-                    one.bytes = test::readFile(page.path);
-                    one.image = QImage::fromData(one.bytes);
-                }
-                told.push_back(one);
-                if (onPage)
-                    onPage(page);
-                return Done{};
-            },
-            options);
-    }
-    // What is said of a file that is not read.
-    QString refusal(const QString& file, ErrorCode code, ScanOptions options = {})
-    {
-        const auto result = read(file, options);
-        EXPECT_TRUE(told.empty());
-        if (result.ok())
-            return QStringLiteral("is read");
-        EXPECT_EQ(int(result.error().code), int(code));
-        EXPECT_EQ(result.error().subject, QFileInfo(file).fileName());
-        return result.error().detail;
-    }
-    QString qpdf(const QString& from, const QString& to, QStringList arguments)
-    {
-        arguments << from << path(to);
-        EXPECT_TRUE(test::run(QStringLiteral("qpdf"), arguments));
-        return path(to);
-    }
-
-    QTemporaryDir m_folder;
-    std::vector<Told> told;
-    std::function<void(const ScannedPage&)> onPage;
-};
+class Scans : public test::ScanReading { };
 
 QRgb at(const QImage& image, double x, double y)
 {
@@ -124,7 +60,7 @@ TEST_F(Scans, BecomeAPictureForEachPage)
     expectCorners(told[0].image, {kRed, kGreen, kYellow, kBlue});
     expectCorners(told[1].image, {kRed, kGreen, kYellow, kBlue});
     expectCorners(told[2].image, {kBlue, kRed, kGreen, kYellow});
-    for (const Told& one : told) {
+    for (const test::Told& one : told) {
         EXPECT_FALSE(QFile::exists(one.page.path)) << "nothing of it stays behind";
         EXPECT_TRUE(one.page.why.isEmpty());
     }
@@ -187,6 +123,18 @@ TEST_F(Scans, LeaveTitleAndAuthorBehind)
     }
 }
 
+TEST_F(Scans, MayBeCalledAnything)
+{
+    const QString name = QString::fromUtf8("100%2 \u96e8 %3#?.pdf");
+    ASSERT_TRUE(read(test::writeFile(path(name),
+                         test::pdfOf({test::cornersPage({300, 200}), test::blankPage()})))
+                    .ok());
+    ASSERT_THAT(told, SizeIs(2));
+    EXPECT_EQ(told[0].page.name, QString::fromUtf8("100%2 \u96e8 %3#?, page 1"));
+    EXPECT_EQ(told[1].page.why,
+        QString::fromUtf8("100%2 \u96e8 %3#?.pdf, page 2, is blank and was left out."));
+}
+
 TEST_F(Scans, GiveTheSameBytesEachTime)
 {
     const QString file = write(test::pdfOf({test::cornersPage({400, 300})}));
@@ -214,153 +162,6 @@ TEST_F(Scans, TellOfPagesThatGiveNoPicture)
     EXPECT_EQ(told[3].image.size(), QSize(1041, 1388));
 }
 
-TEST_F(Scans, ThatAreLockedAreRefused)
-{
-    const QString open = write(test::pdfOf({test::cornersPage({400, 300})}));
-    const auto locked = [&](const char* user) {
-        return qpdf(open,
-            QStringLiteral("locked.pdf"),
-            {QStringLiteral("--encrypt"),
-                QString::fromLatin1(user),
-                QStringLiteral("owner"),
-                QStringLiteral("256"),
-                QStringLiteral("--")});
-    };
-    EXPECT_EQ(refusal(locked("secret"), ErrorCode::Refused),
-        QStringLiteral("is locked with a password; save it without one and add that"));
-    // A password for changes alone keeps nobody from looking at it.
-    EXPECT_TRUE(read(locked("")).ok());
-    EXPECT_THAT(told, SizeIs(1));
-}
-
-TEST_F(Scans, ThatBreakOffSayWhatIsMissing)
-{
-    const QString whole = path(QStringLiteral("whole.pdf"));
-    const QString picture =
-        test::writeFile(path(QStringLiteral("c.jpg")), test::jpegOf(test::noisePhoto(600, 400, 3)));
-    ASSERT_TRUE(test::writeScan(whole, {picture, picture, picture}));
-    const QByteArray bytes = test::readFile(whole);
-    for (const int percent : {5, 50, 95}) {
-        const QString said =
-            refusal(write(bytes.first(bytes.size() * percent / 100)), ErrorCode::Damaged);
-        EXPECT_EQ(said, QStringLiteral("is damaged: the PDF breaks off or was changed")) << percent;
-    }
-    // A file that begins with its catalogue is read as far as it reaches, and the rest is told.
-    const QByteArray front = test::pdfOf({test::cornersPage({400, 300}),
-        test::cornersPage({400, 300}),
-        test::cornersPage({40, 30})});
-    const auto read95 = read(write(front.first(front.size() * 70 / 100)));
-    if (read95) {
-        ASSERT_THAT(told, SizeIs(std::size_t(*read95)));
-        for (const Told& one : told)
-            EXPECT_NE(one.image.isNull(), one.page.why.isEmpty());
-    } else {
-        EXPECT_FALSE(read95.error().detail.isEmpty());
-    }
-}
-
-TEST_F(Scans, ThatAreNoneAreRefused)
-{
-    EXPECT_EQ(refusal(write({}), ErrorCode::Refused), QStringLiteral("is no PDF"));
-    EXPECT_EQ(refusal(write("a letter"), ErrorCode::Refused), QStringLiteral("is no PDF"));
-    EXPECT_EQ(refusal(write("%PDF-1.7 and nothing more"), ErrorCode::Damaged),
-        QStringLiteral("is damaged: the PDF breaks off or was changed"));
-    EXPECT_EQ(refusal(path(QStringLiteral("nowhere.pdf")), ErrorCode::NotFound),
-        QStringLiteral("is not there"));
-    EXPECT_EQ(refusal(m_folder.path(), ErrorCode::Refused), QStringLiteral("is no PDF"));
-    EXPECT_EQ(refusal(write(test::pdfOf({})), ErrorCode::Refused),
-        QStringLiteral("is a PDF without pages"));
-}
-
-TEST_F(Scans, OfTooManyPagesAreRefusedBeforeAnyIsDrawn)
-{
-    const QString pile = write(
-        test::pdfOf(std::vector<test::PdfPage>(kMostScanPages + 1, test::cornersPage({40, 30}))));
-    EXPECT_EQ(refusal(pile, ErrorCode::Refused),
-        QStringLiteral("has 501 pages; 500 is the most that is read at once, so divide it first"));
-    ScanOptions one;
-    one.mostPages = 1;
-    EXPECT_EQ(
-        refusal(
-            write(test::pdfOf({test::blankPage(), test::blankPage()})), ErrorCode::Refused, one),
-        QStringLiteral("has 2 pages, and one is wanted here; add it where pictures are gathered"));
-}
-
-TEST_F(Scans, AreStoppedAtOnce)
-{
-    std::atomic<bool> cancel = false;
-    onPage = [&](const ScannedPage&) { cancel = true; };
-    ScanOptions options;
-    options.cancel = &cancel;
-    QElapsedTimer time;
-    time.start();
-    const auto result = read(write(test::endlessPdf(2, 3)), options);
-    ASSERT_FALSE(result.ok());
-    EXPECT_EQ(result.error().code, ErrorCode::Cancelled);
-    EXPECT_THAT(told, SizeIs(1));
-    EXPECT_LT(time.elapsed(), 30'000) << "the page in work would take years";
-}
-
-TEST_F(Scans, WithAPageThatTakesForEverLoseOnlyThat)
-{
-    ScanOptions options;
-    options.secondsForAPage = 4;
-    ASSERT_TRUE(read(write(test::endlessPdf(2, 3)), options).ok());
-    ASSERT_THAT(told, SizeIs(3));
-    EXPECT_FALSE(told[0].image.isNull());
-    EXPECT_EQ(told[1].page.why, QStringLiteral("pile.pdf, page 2, cannot be read."));
-    EXPECT_FALSE(told[2].image.isNull());
-}
-
-// A file of the fuzzing run, by a change of four bytes: the library never comes back from opening
-// it.
-TEST_F(Scans, ThatCannotEvenBeOpenedAreGivenUp)
-{
-    ScanOptions options;
-    options.secondsForAPage = 3;
-    EXPECT_EQ(refusal(testData("scans/endless.pdf"), ErrorCode::Damaged, options),
-        QStringLiteral("is damaged: reading it fails"));
-}
-
-// The process that draws for this one.
-std::vector<pid_t> children()
-{
-    std::vector<pid_t> found;
-    const QString tasks = QStringLiteral("/proc/%1/task").arg(getpid());
-    for (const QString& task : QDir(tasks).entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
-        const QByteArray list =
-            test::readFile(tasks + QLatin1Char('/') + task + QStringLiteral("/children"));
-        for (const QByteArray& one : list.simplified().split(' ')) {
-            if (!one.isEmpty())
-                found.push_back(pid_t(one.toInt()));
-        }
-    }
-    return found;
-}
-
-TEST_F(Scans, GoOnAfterTheReaderWasBroughtDown)
-{
-    int ended = 0;
-    onPage = [&](const ScannedPage& page) {
-        if (page.number != 1)
-            return;
-        for (const pid_t child : children())
-            ended += int(kill(child, SIGKILL) == 0);
-    };
-    const std::vector<test::PdfPage> pages(8, test::cornersPage({595, 842}));
-    ASSERT_TRUE(read(write(test::pdfOf(pages))).ok());
-    ASSERT_EQ(ended, 1);
-    ASSERT_THAT(told, SizeIs(8));
-    int lost = 0;
-    for (std::size_t i = 0; i < told.size(); ++i) {
-        EXPECT_EQ(told[i].page.number, int(i) + 1);
-        EXPECT_NE(told[i].image.isNull(), told[i].page.why.isEmpty());
-        lost += int(told[i].image.isNull());
-    }
-    EXPECT_EQ(lost, 1);
-    EXPECT_TRUE(children().empty());
-}
-
 TEST(ScanPageSize, IsBounded)
 {
     const auto a4 = pageSizeFor({595.28, 841.89});
@@ -378,77 +179,6 @@ TEST(ScanPageSize, IsBounded)
     EXPECT_FALSE(pageSizeFor({std::nan(""), 10}));
     EXPECT_EQ(pageSizeFor({0, -5})->pixels, (SizePx{3, 3}));
 }
-
-// Copied paper: a tone, a shadow across it, grain; then a copier's JPEG at 150 dpi, drawn at 250.
-class Paper {
-public:
-    explicit Paper(int grain)
-        : m_sheet(1240, 1754, QImage::Format_RGB32)
-    {
-        std::mt19937 random(7);
-        for (int y = 0; y < m_sheet.height(); ++y) {
-            auto* line = reinterpret_cast<QRgb*>(m_sheet.scanLine(y));
-            for (int x = 0; x < m_sheet.width(); ++x) {
-                const int grey = 228 + 14 * x / m_sheet.width() + int(random() % unsigned(grain));
-                line[x] = qRgb(grey, grey - 2, grey - 8);
-            }
-        }
-    }
-    QImage& sheet() { return m_sheet; }
-    [[nodiscard]] bool isBlank() const
-    {
-        const QImage copied = QImage::fromData(test::jpegOf(m_sheet, 75));
-        return isBlankPage(
-            copied.scaled(2066, 2923, Qt::IgnoreAspectRatio, Qt::SmoothTransformation), 250);
-    }
-
-private:
-    QImage m_sheet;
-};
-
-class BlankPage : public ::testing::TestWithParam<int> { };
-
-TEST_P(BlankPage, IsPaperAlone)
-{
-    Paper paper(GetParam());
-    EXPECT_TRUE(paper.isBlank());
-    QPainter(&paper.sheet()).fillRect(400, 500, 3, 3, Qt::black);
-    EXPECT_TRUE(paper.isBlank()) << "a speck of dust";
-    QPainter(&paper.sheet()).fillRect(0, 0, paper.sheet().width(), 9, Qt::black);
-    EXPECT_TRUE(paper.isBlank()) << "the edge of the sheet in the scanner";
-}
-
-TEST_P(BlankPage, IsNoneWithAFaintMark)
-{
-    Paper pencil(GetParam());
-    {
-        QPainter painter(&pencil.sheet());
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(QPen(QColor(200, 200, 196), 2)); // 0.3 mm, a sixth darker than the paper
-        painter.drawLine(300, 300, 420, 350); // 2 cm
-    }
-    EXPECT_FALSE(pencil.isBlank());
-    Paper crayon(GetParam());
-    {
-        QPainter painter(&crayon.sheet());
-        painter.setPen(QPen(QColor(240, 236, 180), 12)); // 2 mm of yellow, as light as the paper
-        painter.drawLine(300, 300, 360, 400);
-    }
-    EXPECT_FALSE(crayon.isBlank());
-    Paper wash(GetParam());
-    QPainter(&wash.sheet()).fillRect(200, 200, 500, 500, QColor(214, 222, 232)); // thin blue
-    EXPECT_FALSE(wash.isBlank());
-}
-
-TEST_P(BlankPage, IsNoneWherePaintIsAllOver)
-{
-    Paper painted(GetParam());
-    QPainter(&painted.sheet()).fillRect(painted.sheet().rect(), QColor(200, 20, 30));
-    EXPECT_FALSE(painted.isBlank());
-}
-
-// Levels between its darkest and lightest: none, smooth paper, recycled paper.
-INSTANTIATE_TEST_SUITE_P(Grain, BlankPage, ::testing::Values(1, 5, 12));
 
 } // namespace
 } // namespace wainscot
