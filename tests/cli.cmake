@@ -6,8 +6,8 @@ wainscot_test(cli_rescue golden SOURCES golden/cli_rescue.cpp LINK Qt6::Core)
 target_compile_definitions(cli_rescue PRIVATE WAINSCOT_CLI="$<TARGET_FILE:wainscot-cli>")
 add_dependencies(cli_rescue wainscot-cli)
 wainscot_test(export_struck fault
-  SOURCES fault/export_struck.cpp
-  LINK test_workers test_walls app_jobs)
+  SOURCES fault/export_struck.cpp support/worker_run.cpp
+  LINK test_walls app_jobs)
 target_compile_definitions(export_struck PRIVATE STORE_WORKER="$<TARGET_FILE:wainscot-cli>"
   FAILING_DISK="$<TARGET_FILE:failing_disk>" FAR_DISK="$<TARGET_FILE:far_disk>")
 add_dependencies(export_struck wainscot-cli failing_disk far_disk)

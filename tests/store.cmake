@@ -22,8 +22,8 @@ add_library(far_disk MODULE support/far_disk.cpp)
 target_link_libraries(far_disk PRIVATE w_options ${CMAKE_DL_LIBS})
 foreach(name store_kills store_failing_disk store_far_disk store_full_disk)
   wainscot_test(${name} fault
-    SOURCES fault/${name}.cpp support/store_tasks.cpp
-    LINK test_workers test_books core_store Qt6::Sql)
+    SOURCES fault/${name}.cpp support/worker_run.cpp support/store_tasks.cpp
+    LINK test_books core_store Qt6::Sql)
   target_compile_definitions(${name} PRIVATE STORE_WORKER="$<TARGET_FILE:store_worker>"
     FAILING_DISK="$<TARGET_FILE:failing_disk>" FAR_DISK="$<TARGET_FILE:far_disk>")
   add_dependencies(${name} store_worker failing_disk far_disk)
