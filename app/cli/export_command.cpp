@@ -21,6 +21,7 @@ constexpr std::array kOptions{
     OptionSpec{"sheets", "PAPER", "each panel in parts on this paper: A4, Letter ..."},
     OptionSpec{"overlap", "LENGTH", "of neighbouring sheets (10mm)"},
     OptionSpec{"margin", "LENGTH", "edge that the printer cannot reach (7mm)"},
+    OptionSpec{"no-white", nullptr, "leave out sheets with nothing on them"},
     OptionSpec{"ruler", "LENGTH", "what the 100 mm ruler of a printed sheet measures (100mm)"},
     OptionSpec{"png", "OUT.png", "a picture of each panel"},
     OptionSpec{"jpeg", "OUT.jpg", "the same, smaller: for a message"},
@@ -44,7 +45,7 @@ std::optional<Error> faultIn(const Arguments& arguments)
             QStringLiteral("Say one of --pdf OUT.pdf, --png OUT.png and --jpeg OUT.jpg"));
     }
     for (const char* option :
-        {"bleed", "marks", "each", "data", "sheets", "overlap", "margin", "ruler"}) {
+        {"bleed", "marks", "each", "data", "sheets", "overlap", "margin", "no-white", "ruler"}) {
         if (!arguments.has("pdf") && arguments.has(option))
             return wrongUse(QStringLiteral("--%1 belongs to --pdf").arg(QLatin1String(option)));
     }
@@ -56,7 +57,7 @@ std::optional<Error> faultIn(const Arguments& arguments)
     }
     if (arguments.has("dpi") && arguments.has("width"))
         return wrongUse(QStringLiteral("Say one of --dpi and --width"));
-    for (const char* option : {"overlap", "margin", "ruler"}) {
+    for (const char* option : {"overlap", "margin", "no-white", "ruler"}) {
         if (!arguments.has("sheets") && arguments.has(option)) {
             return wrongUse(QStringLiteral("--%1 belongs to --sheets").arg(QLatin1String(option)));
         }
@@ -160,7 +161,7 @@ std::vector<Command> exportCommands()
 {
     return {{"export",
         "BOOK --display NAME --pdf OUT.pdf [--bleed 3mm] [--marks] [--each] [--data]\n"
-        "       [--sheets PAPER [--overlap 10mm] [--margin 7mm] [--ruler 98mm]]\n"
+        "       [--sheets PAPER [--overlap 10mm] [--margin 7mm] [--no-white] [--ruler 98mm]]\n"
         "       wainscot-cli export BOOK --display NAME --png OUT.png | --jpeg OUT.jpg\n"
         "       [--dpi 100 | --width PIXELS] [--piece N]",
         "Writes a display for the print shop, for a small printer, or as pictures.",

@@ -19,6 +19,7 @@ Result<SheetWishes> sheetsFrom(const Arguments& arguments)
     sheets.paper = *paper;
     sheets.overlap = *overlap;
     sheets.margin = *margin;
+    sheets.leaveOutWhite = arguments.has("no-white");
     return sheets;
 }
 

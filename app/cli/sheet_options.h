@@ -1,4 +1,4 @@
-// What several commands are told of sheets of paper: --sheets, --overlap, --margin.
+// What several commands are told of sheets of paper: --sheets, --overlap, --margin, --no-white.
 #pragma once
 
 #include "app/cli/arguments.h"

@@ -16,8 +16,7 @@ namespace {
 std::vector<Finding> seamFindings(
     const DrawnPanel& panel, const check::PanelFacts& facts, const SheetWishes& wishes)
 {
-    const Result<SheetPlan> even =
-        planSheets(panel.cleared.size(), SheetOptions{wishes.paper, wishes.overlap, wishes.margin});
+    const Result<SheetPlan> even = planSheets(panel.cleared.size(), wishes.options());
     if (!even || even->count() < 2)
         return {};
     const SheetPlan plan = withQuietSeams(*even, panel.list);

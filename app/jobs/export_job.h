@@ -6,6 +6,7 @@
 #include "core/model/book.h"
 #include "core/permit/cleared.h"
 #include "core/store/made_files.h"
+#include "layout/paper/sheets.h"
 
 #include <QStringList>
 
@@ -30,6 +31,11 @@ struct SheetWishes {
     Mm overlap{10}; // shared by neighbouring sheets, 0..50 mm
     Mm margin{7}; // the edge a printer cannot reach, 0..30 mm
     double scale = 1; // makes good for a printer that does not keep the size, 0.9..1.1
+    bool leaveOutWhite = false; // sheets with nothing on them
+    [[nodiscard]] SheetOptions options() const
+    {
+        return {paper, overlap, margin, scale, leaveOutWhite};
+    }
 };
 
 // OUT.pdf, then OUT-2.pdf, OUT-3.pdf; `number` counts from 1.

@@ -55,13 +55,7 @@ Result<PaperReport> writeTo(const QString& file,
             const ClearedPicture& one) { return originals.pathOf(one.sha256); });
     if (!job.sheets)
         return writePdf(file, panels, pictures, options, watch);
-    const SheetWishes& sheets = *job.sheets;
-    return writeSheets(file,
-        panels,
-        pictures,
-        options,
-        SheetOptions{sheets.paper, sheets.overlap, sheets.margin, sheets.scale},
-        watch);
+    return writeSheets(file, panels, pictures, options, job.sheets->options(), watch);
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "layout/paper/sheets.h"
 
 #include "layout/typeset/faces.h"
+#include "layout/typeset/mark_place.h"
 #include "layout/typeset/marked_part.h"
 
 #include <algorithm>
@@ -61,6 +62,22 @@ std::vector<Obstacle> obstaclesOf(const DisplayList& list)
             found.push_back({markedPart(placed->picture, placed->place), kMarked});
     }
     return found;
+}
+
+// Nothing is drawn there; a white ground does not count.
+bool staysWhite(const DisplayList& list, const RectMm& area)
+{
+    return std::none_of(list.marks.begin(), list.marks.end(), [&](const Mark& mark) {
+        if (const auto* fill = std::get_if<Fill>(&mark.shape);
+            fill != nullptr && fill->colour == 0xffffffff)
+            return false;
+        const auto* run = std::get_if<GlyphRun>(&mark.shape);
+        if (run != nullptr)
+            return !run->positions.empty()
+                && !intersection(boxOf(*run).grown(kNear), area).isEmpty();
+        const auto place = placeOf(mark);
+        return place && !intersection(*place, area).isEmpty();
+    });
 }
 
 // What a straight seam across the whole panel would cut at a place along one side.
@@ -168,6 +185,11 @@ SheetPlan withQuietSeams(SheetPlan plan, const DisplayList& list)
         {plan.panel.width, plan.part.width, plan.overlap, plan.lefts}, obstacles, Qt::Horizontal);
     plan.tops = quietest(
         {plan.panel.height, plan.part.height, plan.overlap, plan.tops}, obstacles, Qt::Vertical);
+    plan.white.clear();
+    for (int row = 0; row < plan.rows; ++row) {
+        for (int column = 0; column < plan.columns; ++column)
+            plan.white.push_back(staysWhite(list, plan.area(column, row)));
+    }
     return plan;
 }
 

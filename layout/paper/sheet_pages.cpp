@@ -88,16 +88,23 @@ void drawTicks(
     }
 }
 
-QString joinSentence(int column, int row)
+// What one sheet is cut at and laid on; a neighbour that is left out holds nothing.
+QString joinSentence(const SheetPlan& plan, bool withoutWhite, int column, int row)
 {
-    if (column == 0 && row == 0)
-        return Words::tr("start here");
-    if (row == 0)
+    const auto isThere = [&](int atColumn, int atRow) {
+        return atColumn >= 0 && atRow >= 0 && !(withoutWhite && plan.isWhite(atColumn, atRow));
+    };
+    const bool left = isThere(column - 1, row);
+    const bool above = isThere(column, row - 1);
+    if (left && above)
+        return Words::tr("cut at the left and top ticks, lay on %1 and %2")
+            .arg(sheetName(column - 1, row), sheetName(column, row - 1));
+    if (left)
         return Words::tr("cut at the left ticks, lay on %1").arg(sheetName(column - 1, row));
-    if (column == 0)
+    if (above)
         return Words::tr("cut at the top ticks, lay on %1").arg(sheetName(column, row - 1));
-    return Words::tr("cut at the left and top ticks, lay on %1 and %2")
-        .arg(sheetName(column - 1, row), sheetName(column, row - 1));
+    return column == 0 && row == 0 ? Words::tr("start here")
+                                   : Words::tr("stands alone: see how the sheets go together");
 }
 
 void drawRuler(Marks& marks, PointMm left)
@@ -114,7 +121,7 @@ void drawRuler(Marks& marks, PointMm left)
 }
 
 // Outlines of the parts on the small panel, and their names.
-void drawParts(Marks& marks, const SheetPlan& plan, const SheetPage& page)
+void drawParts(Marks& marks, const SheetPlan& plan, const SheetPage& page, bool withoutWhite)
 {
     const PointMm at = page.panelAt;
     const double scale = page.panelScale;
@@ -129,6 +136,8 @@ void drawParts(Marks& marks, const SheetPlan& plan, const SheetPage& page)
     row(small.bottom());
     for (int index = 0; index < plan.count(); ++index) {
         const int column = index % plan.columns;
+        if (withoutWhite && plan.isWhite(column, index / plan.columns))
+            continue;
         const RectMm area = plan.area(column, index / plan.columns);
         const PointMm corner{at.x + area.x * scale, at.y + area.y * scale};
         const QString name = sheetName(column, index / plan.columns);
@@ -141,9 +150,9 @@ void drawParts(Marks& marks, const SheetPlan& plan, const SheetPage& page)
     }
 }
 
-SheetPage togetherPage(const SheetPlan& plan, Mm margin, const QString& panelName)
+SheetPage togetherPage(const SheetPlan& plan, const SheetOptions& options, const QString& panelName)
 {
-    const Mm inset = std::max(margin, Mm(10));
+    const Mm inset = std::max(options.margin, Mm(10));
     const Mm width = plan.sheet.width - 2 * inset;
     const Mm foot(52); // ruler and words
     const Mm head(12);
@@ -162,10 +171,15 @@ SheetPage togetherPage(const SheetPlan& plan, Mm margin, const QString& panelNam
             {inset, inset + Mm(4)},
             Mm(3.2),
             true);
-    marks.write(Words::tr("%1 sheets, %2 in a row").arg(plan.count()).arg(plan.columns),
+    const int white = options.leaveOutWhite ? plan.whiteCount() : 0;
+    const QString count =
+        Words::tr("%1 sheets, %2 in a row").arg(plan.count() - white).arg(plan.columns);
+    marks.write(white == 0 ? count
+                           : count + QStringLiteral("; ")
+                + Words::tr("%1 would stay white and are left out").arg(white),
         {inset + heading.width + Mm(4), inset + Mm(4)},
         kStepCap);
-    drawParts(marks, plan, page);
+    drawParts(marks, plan, page, options.leaveOutWhite);
     const Mm line = page.window.bottom() + Mm(14);
     drawRuler(marks, {inset, line});
     const std::array steps{
@@ -181,8 +195,13 @@ SheetPage togetherPage(const SheetPlan& plan, Mm margin, const QString& panelNam
     return page;
 }
 
-SheetPage partPage(const SheetPlan& plan, Mm margin, const QString& panelName, int column, int row)
+SheetPage partPage(const SheetPlan& plan,
+    const SheetOptions& options,
+    const QString& panelName,
+    int column,
+    int row)
 {
+    const Mm margin = options.margin;
     const RectMm area = plan.area(column, row);
     SheetPage page;
     page.name = sheetName(column, row);
@@ -204,7 +223,9 @@ SheetPage partPage(const SheetPlan& plan, Mm margin, const QString& panelName, i
         panelName.isEmpty() ? page.name : panelName + QStringLiteral(" \u00b7 ") + page.name;
     const PointMm foot{part.x + Mm(2), part.bottom() + kTickGap + kNameCap};
     const Mm width = marks.write(name, foot, kNameCap, true).width;
-    marks.write(joinSentence(column, row), {foot.x + width + Mm(2), foot.y}, kNameCap);
+    marks.write(joinSentence(plan, options.leaveOutWhite, column, row),
+        {foot.x + width + Mm(2), foot.y},
+        kNameCap);
     page.marks = marks.take();
     return page;
 }
@@ -219,12 +240,15 @@ RectMm SheetPage::seen() const
         window.height / panelScale};
 }
 
-std::vector<SheetPage> sheetPages(const SheetPlan& plan, Mm margin, const QString& panelName)
+std::vector<SheetPage> sheetPages(
+    const SheetPlan& plan, const SheetOptions& options, const QString& panelName)
 {
-    std::vector<SheetPage> pages{togetherPage(plan, margin, panelName)};
+    std::vector<SheetPage> pages{togetherPage(plan, options, panelName)};
     for (int row = 0; row < plan.rows; ++row) {
-        for (int column = 0; column < plan.columns; ++column)
-            pages.push_back(partPage(plan, margin, panelName, column, row));
+        for (int column = 0; column < plan.columns; ++column) {
+            if (!options.leaveOutWhite || !plan.isWhite(column, row))
+                pages.push_back(partPage(plan, options, panelName, column, row));
+        }
     }
     return pages;
 }

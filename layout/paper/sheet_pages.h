@@ -19,10 +19,11 @@ struct SheetPage {
 };
 
 // First the whole panel in small with the names of the sheets on it, what to do, and a line of 100
-// mm to measure; then its sheets row by row, with ticks where the next ones lie. `panelName`:
+// mm to measure; then its sheets row by row, with ticks where the next ones lie; without those that
+// stay white where that is wanted. `panelName`:
 // "Panel 2"; empty when there is only one. The sentences are in the program's language.
 [[nodiscard]] std::vector<SheetPage> sheetPages(
-    const SheetPlan& plan, Mm margin, const QString& panelName);
+    const SheetPlan& plan, const SheetOptions& options, const QString& panelName);
 
 // "Panel 2" in the program's language; empty for the only one of its display.
 [[nodiscard]] QString sheetPanelName(int number, std::size_t panels);

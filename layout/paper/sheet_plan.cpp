@@ -56,6 +56,17 @@ RectMm SheetPlan::area(int column, int row) const
         length(tops, row, part.height, panel.height)};
 }
 
+bool SheetPlan::isWhite(int column, int row) const
+{
+    const auto at = static_cast<std::size_t>(row * columns + column);
+    return at < white.size() && white[at];
+}
+
+int SheetPlan::whiteCount() const
+{
+    return static_cast<int>(std::count(white.begin(), white.end(), true));
+}
+
 Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options)
 {
     const QString paper = QStringLiteral("%1 x %2 mm")

@@ -33,7 +33,7 @@ Result<PaperReport> writeSheetsOf(const QString& path,
         for (std::size_t i = 0; i < lists.size(); ++i) {
             const QPDFObjectHandle form = file.form(lists[i]);
             for (const SheetPage& page :
-                sheetPages(plans[i], sheets.margin, sheetPanelName(int(i) + 1, lists.size()))) {
+                sheetPages(plans[i], sheets, sheetPanelName(int(i) + 1, lists.size()))) {
                 PageContent content = file.blankPage(page.size);
                 content.drawForm(
                     "/Panel", form, page.window, page.panelAt, page.panelScale, lists[i].size);

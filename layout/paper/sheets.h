@@ -19,6 +19,7 @@ struct SheetOptions {
     // How much larger everything is drawn around the middle of each sheet, 0.9 to 1.1: what makes
     // good for a printer that shrinks or stretches.
     double scale = 1;
+    bool leaveOutWhite = false; // sheets of the panel with nothing on them but its white ground
 };
 
 // What a sheet shows at least that no other does, where the paper is large enough: a narrower strip
@@ -34,6 +35,9 @@ struct SheetPlan {
     int rows = 0;
     std::vector<Mm> lefts; // of the columns; where one begins, its cut edge lies on the one before
     std::vector<Mm> tops; // of the rows
+    std::vector<bool> white; // row by row, what has nothing on it; empty = not looked at
+    [[nodiscard]] bool isWhite(int column, int row) const;
+    [[nodiscard]] int whiteCount() const;
     [[nodiscard]] int count() const { return columns * rows; }
     // The part of the panel on a sheet, counted from the top left. It ends an overlap after the
     // next sheet begins, or where the paper or the panel does.
@@ -51,6 +55,7 @@ Result<SheetPlan> planSheets(SizeMm panel, const SheetOptions& options);
 // row and column would leave empty: there are not more sheets for it, at least 5 mm are left to
 // glue on, and each sheet shows at least kLeastStrip that no other does, or as much as without
 // moving.
+// Then it is known, too, which sheets stay white.
 [[nodiscard]] SheetPlan withQuietSeams(SheetPlan plan, const DisplayList& list);
 
 // "B3": row by letter from the top, column by number from the left.

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <optional>
 
-#include "layout/screen/mark_place.h"
+#include "layout/typeset/mark_place.h"
 
 namespace wainscot {
 

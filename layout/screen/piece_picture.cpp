@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "layout/screen/mark_place.h"
+#include "layout/typeset/mark_place.h"
 
 namespace wainscot {
 

@@ -186,6 +186,47 @@ TEST_F(PaperSheets, AreCalledByTheirNames)
     EXPECT_EQ(labels.count(QStringLiteral("\"index\"")), 2 * (plan->count() + 1));
 }
 
+// What is left out is white on the page of a run that leaves nothing out.
+TEST_F(PaperSheets, LeaveOutWhatStaysWhiteWhereThatIsWanted)
+{
+    Page page({Mm(560), Mm(560)});
+    page.cap = Mm(14);
+    page.text(Role::Heading1, QStringLiteral("Where does it go?"), {Mm(20), Mm(40)}, Mm(380));
+    page.picture(m_pictures.add({900, 600}), {Mm(20), Mm(100), Mm(90), Mm(60)});
+    const SheetOptions all{kA4};
+    SheetOptions some = all;
+    some.leaveOutWhite = true;
+    const Result<SheetPlan> even = planSheets(page.list.size, all);
+    ASSERT_TRUE(even.ok());
+    const SheetPlan plan = withQuietSeams(*even, page.list);
+    ASSERT_GT(plan.whiteCount(), 2);
+    ASSERT_LT(plan.whiteCount(), plan.count());
+    write({page.list}, all);
+    for (int index = 0; index < plan.count(); ++index) {
+        const int column = index % plan.columns;
+        const int row = index / plan.columns;
+        const RectMm area = plan.area(column, row);
+        const QImage sheet = drawn(m_path, QStringLiteral("pdftoppm"), 2 + index, 50);
+        const auto px = [](Mm length) { return static_cast<int>(length.value() * 50 / 25.4); };
+        const Mm inside(7 + 2);
+        const QImage part =
+            sheet.copy(px(inside), px(inside), px(area.width - Mm(4)), px(area.height - Mm(4)));
+        bool isWhite = true;
+        for (int y = 0; y < part.height(); ++y) {
+            for (int x = 0; x < part.width(); ++x)
+                isWhite = isWhite && qGray(part.pixel(x, y)) > 250;
+        }
+        EXPECT_EQ(isWhite, plan.isWhite(column, row)) << qPrintable(sheetName(column, row));
+    }
+    EXPECT_EQ(write({page.list}, some).pages, 1 + plan.count() - plan.whiteCount());
+    const QString text =
+        run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), m_path, QStringLiteral("-")})
+            .simplified();
+    EXPECT_TRUE(text.contains(
+        QStringLiteral("%1 would stay white and are left out").arg(plan.whiteCount())))
+        << qPrintable(text);
+}
+
 TEST_F(PaperSheets, AreByteIdenticalEachTime)
 {
     const DisplayList list = panel();

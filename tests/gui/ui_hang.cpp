@@ -525,6 +525,40 @@ TEST(HangPrint, RemembersEachPrinterByItself)
     forget();
 }
 
+TEST(HangPrint, LeavesOutSheetsThatStayWhite)
+{
+    WindowAtWork at;
+    for (const char* group : {"sheets", "printers"})
+        ProgramSettings().remove(QString::fromLatin1(group));
+    PrintPage& page = open(at, HangPlace::Task::Print).print();
+    page.setPaper(QStringLiteral("A4"));
+    const int all = page.sheets();
+    auto* box = [&page]() -> QCheckBox* {
+        for (QCheckBox* one : page.findChildren<QCheckBox*>()) {
+            if (one->text().contains(QStringLiteral("white")))
+                return one;
+        }
+        return nullptr;
+    }();
+    ASSERT_NE(box, nullptr);
+    ASSERT_TRUE(box->isVisible()) << "the panel has white at its right edge";
+    box->click();
+    const int some = page.sheets();
+    EXPECT_LT(some, all);
+    QPrinter printer(QPrinter::ScreenResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(at.file(QStringLiteral("some.pdf")));
+    ASSERT_TRUE(at.window().printSheets(printer, page.wishes()));
+    QProcess info;
+    info.start(QStringLiteral("pdfinfo"), {at.file(QStringLiteral("some.pdf"))});
+    ASSERT_TRUE(info.waitForFinished());
+    EXPECT_TRUE(info.readAllStandardOutput().simplified().contains(
+        "Pages: " + QByteArray::number(some + 1)));
+    box->click();
+    EXPECT_EQ(page.sheets(), all);
+    ProgramSettings().remove(QStringLiteral("sheets"));
+}
+
 TEST(HangPrint, WarnsOfAMarginThePrinterCannotReach)
 {
     WindowAtWork at;

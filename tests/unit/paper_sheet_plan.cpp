@@ -224,6 +224,25 @@ TEST(QuietSeams, FindAWayThroughWhereThereIsOne)
     EXPECT_GT(moved, 20);
 }
 
+// A picture in the first column alone: the other sheets have nothing on them, and it is known.
+TEST(QuietSeams, TellWhichSheetsStayWhite)
+{
+    const Result<SheetPlan> plan = planSheets({Mm(841), Mm(594)}, {kA4});
+    ASSERT_TRUE(plan.ok());
+    EXPECT_FALSE(plan->isWhite(1, 0)) << "not looked at yet";
+    DisplayList list = with({{Mm(20), Mm(20), Mm(100), Mm(560)}}, false);
+    list.marks.insert(
+        list.marks.begin(), {-1, {}, Fill{{Mm(0), Mm(0), Mm(841), Mm(594)}, 0xffffffff}});
+    const SheetPlan quiet = withQuietSeams(*plan, list);
+    for (int row = 0; row < quiet.rows; ++row) {
+        for (int column = 0; column < quiet.columns; ++column)
+            EXPECT_EQ(quiet.isWhite(column, row), column > 0) << row << " " << column;
+    }
+    EXPECT_EQ(quiet.whiteCount(), quiet.count() - quiet.rows);
+    std::get<Fill>(list.marks.front().shape).colour = 0xfffaf8f0;
+    EXPECT_EQ(withQuietSeams(*plan, list).whiteCount(), 0) << "a tinted ground is printed";
+}
+
 // Whatever hangs where: all of the panel is on the sheets, each reaches under the next by 5 mm and
 // shows something of its own, and no seam has moved where there is nothing to avoid.
 TEST(QuietSeams, KeepThePanelWholeAndTheFlaps)

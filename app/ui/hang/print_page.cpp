@@ -38,6 +38,7 @@ PrintPage::PrintPage(Session& session, PictureShelf& pictures, QWidget* parent)
     , m_picture(new SheetsPicture(session, pictures))
     , m_count(new Label({}, 1.5, QFont::DemiBold))
     , m_detail(new Label({}, 1.0))
+    , m_white(new QCheckBox)
     , m_printer(new Button(Button::Form::Plain, tr("Any printer")))
     , m_edge(new Label({}, 0.88))
     , m_paper(new Button(Button::Form::Plain, tr("Paper"), Icon::Sheet))
@@ -110,19 +111,28 @@ bool PrintPage::withData() const
     return m_withData->isChecked();
 }
 
-std::optional<SheetPlan> PrintPage::plan() const
+std::vector<SheetPlan> PrintPage::plans() const
 {
-    if (m_panelSize.isEmpty())
-        return std::nullopt;
-    const SheetWishes w = wishes();
-    const auto plan = planSheets(m_panelSize, SheetOptions{w.paper, w.overlap, w.margin});
-    return plan ? std::optional(withQuietSeams(*plan, m_shown)) : std::nullopt;
+    std::vector<SheetPlan> plans;
+    const auto even = planSheets(m_panelSize, wishes().options());
+    for (const DisplayList& list : m_lists) {
+        if (even)
+            plans.push_back(withQuietSeams(*even, list));
+    }
+    return plans;
+}
+
+int PrintPage::sheetsOf(const std::vector<SheetPlan>& plans)
+{
+    int sheets = 0;
+    for (const SheetPlan& plan : plans)
+        sheets += plan.count() - (keptLeaveOutWhite() ? plan.whiteCount() : 0);
+    return sheets;
 }
 
 int PrintPage::sheets() const
 {
-    const auto one = plan();
-    return one ? one->count() * m_panels : 0;
+    return sheetsOf(plans());
 }
 
 void PrintPage::refresh(const DrawnDisplay* drawn)
@@ -131,13 +141,15 @@ void PrintPage::refresh(const DrawnDisplay* drawn)
     m_panelSize = m_panels > 0 ? drawn->display.panelSize : SizeMm{};
     for (QCheckBox* each : {m_each, m_eachTrimmed})
         each->setVisible(m_panels > 1);
-    m_shown = {};
+    m_lists.clear();
+    m_at = 0;
     double coloured = 0;
     const auto panels = drawn != nullptr ? std::span<const DrawnPanel>(drawn->panels)
                                          : std::span<const DrawnPanel>();
     for (const DrawnPanel& panel : panels) {
         if (m_session.panel() != nullptr && panel.cleared.id() == m_session.panel()->id)
-            m_shown = panel.list;
+            m_at = m_lists.size();
+        m_lists.push_back(panel.list);
         coloured += colouredMm2(panel.list);
     }
     const double paper = m_panels * m_panelSize.width.value() * m_panelSize.height.value();
@@ -147,7 +159,7 @@ void PrintPage::refresh(const DrawnDisplay* drawn)
 
 void PrintPage::say()
 {
-    const auto one = plan();
+    const std::vector<SheetPlan> all = plans();
     const QString paper = keptPaper();
     m_paper->setText(paper);
     m_overlap->setText(tr("Overlap %1 mm").arg(QLocale().toString(keptOverlap().value())));
@@ -159,17 +171,27 @@ void PrintPage::say()
         button->setAccessibleName(button->text());
         button->updateGeometry();
     }
-    m_picture->show(one);
-    if (!one) {
+    int white = 0;
+    for (const SheetPlan& plan : all)
+        white += plan.whiteCount();
+    m_white->setVisible(white > 0);
+    m_white->setText(
+        tr("Leave out %1")
+            .arg(counted(white, tr("1 sheet that stays white"), tr("%1 sheets that stay white"))));
+    m_white->setChecked(keptLeaveOutWhite());
+    m_picture->show(all.empty() ? std::nullopt : std::optional(all[m_at]), keptLeaveOutWhite());
+    if (all.empty()) {
         m_count->setText(tr("There is no panel yet."));
         m_detail->setText(tr("Make one in Compose first."));
         return;
     }
-    const bool turned = one->sheet.width > one->sheet.height;
-    m_count->setText(tr("%1 of %2").arg(counted(sheets(), tr("1 sheet"), tr("%1 sheets")), paper));
+    const SheetPlan& one = all[m_at];
+    const bool turned = one.sheet.width > one.sheet.height;
+    m_count->setText(
+        tr("%1 of %2").arg(counted(sheetsOf(all), tr("1 sheet"), tr("%1 sheets")), paper));
     m_detail->setText(tr("%1 rows of %2 for each panel%3, and one that shows how they go together.")
-                          .arg(one->rows)
-                          .arg(one->columns)
+                          .arg(one.rows)
+                          .arg(one.columns)
                           .arg(turned ? tr(", the paper turned") : QString())
         + QLatin1Char(' ')
         + tr("Pictures and grounds take colour on %1 % of the paper.").arg(m_coloured));
@@ -177,11 +199,12 @@ void PrintPage::say()
 
 QString PrintPage::summary() const
 {
-    return plan() ? tr("%1 on %2 of %3.")
-                        .arg(counted(m_panels, tr("1 panel"), tr("%1 panels")),
-                            counted(sheets(), tr("1 sheet"), tr("%1 sheets")),
-                            keptPaper())
-                  : tr("There is nothing to print yet.");
+    const int count = sheets();
+    return count > 0 ? tr("%1 on %2 of %3.")
+                           .arg(counted(m_panels, tr("1 panel"), tr("%1 panels")),
+                               counted(count, tr("1 sheet"), tr("%1 sheets")),
+                               keptPaper())
+                     : tr("There is nothing to print yet.");
 }
 
 QWidget* PrintPage::firstStop() const

@@ -75,13 +75,16 @@ private:
     void choose(Button* button, SheetSetting setting, const QStringList& values);
     void sayPrinter();
     void say();
-    [[nodiscard]] std::optional<SheetPlan> plan() const;
+    // For all panels; empty where there is none, or the paper takes none.
+    [[nodiscard]] std::vector<SheetPlan> plans() const;
+    [[nodiscard]] static int sheetsOf(const std::vector<SheetPlan>& plans);
 
     Session& m_session;
     SheetsPicture* m_picture;
     Label* m_count;
     Label* m_detail;
     Printers m_printers;
+    QCheckBox* m_white;
     Button* m_printer;
     Label* m_edge; // when the printer cannot reach as far as the margin says
     Button* m_paper;
@@ -94,7 +97,8 @@ private:
     int m_panels = 0;
     int m_coloured = 0;
     SizeMm m_panelSize;
-    DisplayList m_shown; // the panel one is at
+    std::vector<DisplayList> m_lists; // of all panels
+    std::size_t m_at = 0; // the panel one is at
 };
 
 } // namespace wainscot::ui

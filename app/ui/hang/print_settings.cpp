@@ -38,6 +38,12 @@ void PrintPage::makeSettings(QVBoxLayout* column)
     }
     settings->addStretch();
     column->addLayout(settings);
+    column->addWidget(m_white);
+    connect(m_white, &QCheckBox::clicked, this, [this](bool leaveOut) {
+        keepLeaveOutWhite(leaveOut);
+        say();
+        Q_EMIT changed();
+    });
     m_edge->setVisible(false);
     column->addWidget(m_edge);
     connect(m_printer, &Button::clicked, this, &PrintPage::choosePrinter);

@@ -43,7 +43,7 @@ ProvidedPicture PrintedPictures::picture(const ClearedPicture& picture, SizePx w
 
 void setSheetPaper(QPrinter& printer, SizeMm panel, const SheetWishes& wishes)
 {
-    const auto plan = planSheets(panel, SheetOptions{wishes.paper, wishes.overlap, wishes.margin});
+    const auto plan = planSheets(panel, wishes.options());
     if (!plan)
         return;
     const bool turned = plan->sheet.width > plan->sheet.height;
@@ -60,8 +60,7 @@ bool printSheets(QPrinter& printer,
     PictureProvider& pictures)
 {
     setSheetPaper(printer, drawn.display.panelSize, wishes);
-    const auto even = planSheets(drawn.display.panelSize,
-        SheetOptions{wishes.paper, wishes.overlap, wishes.margin, wishes.scale});
+    const auto even = planSheets(drawn.display.panelSize, wishes.options());
     QPainter painter;
     if (!even || !painter.begin(&printer))
         return false;
@@ -74,7 +73,7 @@ bool printSheets(QPrinter& printer,
     bool fresh = true; // the page that is open has nothing on it
     for (const DrawnPanel& panel : drawn.panels) {
         for (const SheetPage& page : sheetPages(withQuietSeams(*even, panel.list),
-                 wishes.margin,
+                 wishes.options(),
                  sheetPanelName(panel.cleared.number(), drawn.panels.size()))) {
             if (!wanted(++sheet))
                 continue;

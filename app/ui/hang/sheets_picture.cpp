@@ -17,9 +17,10 @@ SheetsPicture::SheetsPicture(Session& session, PictureShelf& pictures, QWidget* 
     connect(&pictures, &PictureShelf::loaded, this, qOverload<>(&QWidget::update));
 }
 
-void SheetsPicture::show(std::optional<SheetPlan> plan)
+void SheetsPicture::show(std::optional<SheetPlan> plan, bool withoutWhite)
 {
     m_plan = std::move(plan);
+    m_withoutWhite = withoutWhite;
     update();
 }
 
@@ -55,6 +56,8 @@ void SheetsPicture::paintEvent(QPaintEvent* /*event*/)
     painter.setFont(interfaceFont(0.85, QFont::DemiBold));
     for (int row = 0; row < m_plan->rows; ++row) {
         for (int column = 0; column < m_plan->columns; ++column) {
+            if (m_withoutWhite && m_plan->isWhite(column, row))
+                continue;
             const RectMm area = m_plan->area(column, row);
             paintSheet(painter,
                 QRectF(place.left() + area.x.value() * scale,

@@ -15,7 +15,8 @@ class SheetsPicture : public QWidget {
     Q_OBJECT
 public:
     SheetsPicture(Session& session, PictureShelf& pictures, QWidget* parent = nullptr);
-    void show(std::optional<SheetPlan> plan); // none = there is no panel
+    // None = there is no panel. `withoutWhite`: sheets with nothing on them are not drawn.
+    void show(std::optional<SheetPlan> plan, bool withoutWhite);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -24,6 +25,7 @@ private:
     void paintSheet(QPainter& painter, const QRectF& part, const QString& name) const;
 
     Session& m_session;
+    bool m_withoutWhite = false;
     PictureShelf& m_pictures;
     std::optional<SheetPlan> m_plan;
 };

@@ -2577,6 +2577,14 @@
         <source>Panel %1</source>
         <translation>Panel %1</translation>
     </message>
+    <message>
+        <source>stands alone: see how the sheets go together</source>
+        <translation>queda sola: vea cómo se unen las hojas</translation>
+    </message>
+    <message>
+        <source>%1 would stay white and are left out</source>
+        <translation>%1 quedarían en blanco y se omiten</translation>
+    </message>
 </context>
 <context>
     <name>StepBack</name>
@@ -8059,6 +8067,18 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>This printer leaves %1 mm at the edge white. With a smaller margin something of every sheet is missing.</source>
         <translation>Esta impresora deja %1 mm del borde en blanco. Con un margen menor falta algo de cada hoja.</translation>
+    </message>
+    <message>
+        <source>Leave out %1</source>
+        <translation>Omitir %1</translation>
+    </message>
+    <message>
+        <source>1 sheet that stays white</source>
+        <translation>1 hoja que queda en blanco</translation>
+    </message>
+    <message>
+        <source>%1 sheets that stay white</source>
+        <translation>%1 hojas que quedan en blanco</translation>
     </message>
 </context>
 <context>

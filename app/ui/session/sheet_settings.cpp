@@ -14,6 +14,7 @@ namespace {
 // Of any printer.
 const QString kSheets = QStringLiteral("sheets/");
 const QString kChosenKey = QStringLiteral("sheets/printer");
+const QString kWhiteKey = QStringLiteral("sheets/leave-out-white");
 constexpr Mm kTrueRuler{100};
 constexpr Mm kUsualOverlap{10};
 constexpr Mm kUsualMargin{7};
@@ -70,7 +71,8 @@ SheetWishes sheetsOf(const QString& printer)
     return {paper ? *paper : SizeMm{Mm(210), Mm(297)},
         keptLength(printer, kOverlap, kUsualOverlap, Mm(0), kMostLength),
         keptLength(printer, kMargin, kUsualMargin, Mm(0), kMostLength),
-        kTrueRuler / rulerOf(printer)};
+        kTrueRuler / rulerOf(printer),
+        keptLeaveOutWhite()};
 }
 
 const QString& keyOf(SheetSetting setting)
@@ -87,6 +89,16 @@ const QString& keyOf(SheetSetting setting)
 }
 
 } // namespace
+
+bool keptLeaveOutWhite()
+{
+    return ProgramSettings().value(kWhiteKey, false).toBool();
+}
+
+void keepLeaveOutWhite(bool leaveOut)
+{
+    ProgramSettings().setValue(kWhiteKey, leaveOut);
+}
 
 QString keptPrinter()
 {

@@ -34,6 +34,8 @@ void chooseAnyPrinter();
 [[nodiscard]] Mm keptUnreachable(); // 0 = not known
 void keep(SheetSetting setting, const QString& value); // "A4", "10"
 void keepRuler(Mm measured);
+[[nodiscard]] bool keptLeaveOutWhite(); // for every printer
+void keepLeaveOutWhite(bool leaveOut);
 
 [[nodiscard]] SheetWishes keptSheets();
 // As set for a printer; nothing when it was never chosen.

@@ -1,4 +1,4 @@
-#include "layout/screen/mark_place.h"
+#include "layout/typeset/mark_place.h"
 
 namespace wainscot {
 
