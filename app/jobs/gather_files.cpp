@@ -1,6 +1,7 @@
 #include "app/jobs/gather_files.h"
 
 #include "app/jobs/gather_scan.h"
+#include "core/base/says.h"
 #include "core/media/intake.h"
 #include "core/model/wall_photo.h"
 #include "core/store/originals.h"
@@ -32,7 +33,7 @@ public:
         , m_into(into)
         , m_run(run)
         , m_originals(job.picturesFolder)
-        , m_edit(book, QStringLiteral("Gather pictures"))
+        , m_edit(book, Says::tr("Gather pictures"))
     {
         for (const Picture* picture : thereAlready(job, book))
             m_known.emplace(picture->sha256, picture->id);
@@ -80,9 +81,8 @@ private:
             if (!kept)
                 return kept.error();
             if (*kept != file.facts.sha256)
-                return Error{ErrorCode::CannotRead,
-                    name,
-                    QStringLiteral("it changed while it was being read")};
+                return Error{
+                    ErrorCode::CannotRead, name, Says::tr("it changed while it was being read")};
             Picture picture = pictureOf(file);
             picture.id = m_edit.newId<Picture>();
             m_edit.put(picture);
@@ -130,13 +130,13 @@ Result<GatheredFiles> GatherFilesJob::run(const Book& book, const JobRun& run) c
 {
     const ExperienceId into = experienceOf(*this, book);
     if (!book.experiences.contains(into))
-        return Error{ErrorCode::NotFound, {}, QStringLiteral("there is no such experience")};
+        return Error{ErrorCode::NotFound, {}, Says::tr("there is no such experience")};
     FileTaker taker(*this, book, into, run);
     int at = 0;
     for (const QString& file : files) {
         if (run.cancelled())
             return stoppedByPerson();
-        run.report(QStringLiteral("Keeping pictures"), ++at, int(files.size()));
+        run.report(Says::tr("Keeping pictures"), ++at, int(files.size()));
         if (const Result<> taken = taker.take(file); !taken)
             return taken.error();
     }

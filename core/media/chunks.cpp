@@ -1,5 +1,6 @@
 #include "core/media/chunks.h"
 
+#include "core/base/says.h"
 #include "core/media/bytes.h"
 
 #include <zlib.h>
@@ -12,7 +13,7 @@ constexpr qsizetype kMostProfileBytes = 4 * 1024 * 1024; // real profiles end ne
 
 Error damaged()
 {
-    return {ErrorCode::Damaged, {}, QStringLiteral("is damaged: its beginning cannot be read")};
+    return {ErrorCode::Damaged, {}, Says::tr("is damaged: its beginning cannot be read")};
 }
 
 // The profile in an iCCP chunk: a name, a zero, the method 0, then zlib data.

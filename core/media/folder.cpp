@@ -1,5 +1,6 @@
 #include "core/media/intake.h"
 
+#include "core/base/says.h"
 #include "core/media/scan.h"
 
 #include <QDir>
@@ -38,12 +39,12 @@ FileVerdict verdictOn(const QString& path, const QString& name, const Proxies* p
         try {
             return inspectPicture(path, proxies);
         } catch (const std::exception&) { // no memory for this one; the next may be smaller
-            return Error{ErrorCode::Refused, verdict.name, QStringLiteral("needs too much memory")};
+            return Error{ErrorCode::Refused, verdict.name, Says::tr("needs too much memory")};
         }
     }();
     if (!facts) {
         verdict.error = facts.error();
-        verdict.says = QStringLiteral("%1 %2.").arg(verdict.name, verdict.error.detail);
+        verdict.says = Says::tr("%1 %2.").arg(verdict.name, verdict.error.detail);
         return verdict;
     }
     verdict.facts = *facts;
@@ -174,9 +175,9 @@ Result<FolderGathering> inspectFolder(const QString& folder, const FolderOptions
 {
     const QFileInfo info(folder);
     if (!info.isDir())
-        return Error{ErrorCode::NotFound, folder, QStringLiteral("is not a folder")};
+        return Error{ErrorCode::NotFound, folder, Says::tr("is not a folder")};
     if (!info.isReadable())
-        return Error{ErrorCode::CannotRead, folder, QStringLiteral("cannot be opened")};
+        return Error{ErrorCode::CannotRead, folder, Says::tr("cannot be opened")};
     return inspectFiles(filesIn(QDir(folder)), options);
 }
 

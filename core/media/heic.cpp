@@ -1,5 +1,6 @@
 #include "core/media/heic.h"
 
+#include "core/base/says.h"
 #include "core/media/bytes.h"
 #include "core/media/colour.h"
 #include "core/media/heif_references.h"
@@ -34,7 +35,7 @@ Error damaged(const heif_error& error)
 {
     return {ErrorCode::Damaged,
         {},
-        QStringLiteral("is damaged and cannot be read (%1)").arg(QLatin1String(error.message))};
+        Says::tr("is damaged and cannot be read (%1)").arg(QLatin1String(error.message))};
 }
 
 // `file` must outlive what is returned.
@@ -103,7 +104,7 @@ Result<PictureHeader> readHeicHeader(const QByteArray& file)
     header.exif = exifOf(handle);
     header.icc = profileOf(handle);
     if (header.stored.isEmpty())
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged: it names no picture")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("is damaged: it names no picture")};
     return header;
 }
 
@@ -129,7 +130,7 @@ Result<QImage> decodeHeic(const QByteArray& file)
     const int width = heif_image_get_width(image.get(), heif_channel_interleaved);
     const int height = heif_image_get_height(image.get(), heif_channel_interleaved);
     if (pixels == nullptr || width <= 0 || height <= 0)
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
     const QImage view(
         pixels, width, height, stride, alpha ? QImage::Format_RGBA8888 : QImage::Format_RGB888);
     return view.copy();

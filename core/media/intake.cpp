@@ -1,5 +1,6 @@
 #include "core/media/intake.h"
 
+#include "core/base/says.h"
 #include "core/media/colour.h"
 #include "core/media/exif.h"
 #include "core/media/likeness.h"
@@ -29,11 +30,10 @@ QStringList notesOn(const PictureHeader& header)
 {
     QStringList notes;
     if (header.pictures > 1) {
-        notes
-            << QStringLiteral("it holds %1 pictures; only the first is used").arg(header.pictures);
+        notes << Says::tr("it holds %1 pictures; only the first is used").arg(header.pictures);
     }
     if (header.cmyk && (header.icc.isEmpty() || !header.jpeg))
-        notes << QStringLiteral("its printing colours (CMYK) can only be shown roughly");
+        notes << Says::tr("its printing colours (CMYK) can only be shown roughly");
     return notes;
 }
 
@@ -85,16 +85,14 @@ Result<PictureFacts> inspectPicture(const QString& path, const Proxies* proxies)
 {
     const QFileInfo info(path);
     if (info.isFile() && info.size() == 0)
-        return about(path, {ErrorCode::Refused, {}, QStringLiteral("is empty")});
+        return about(path, {ErrorCode::Refused, {}, Says::tr("is empty")});
     const auto picture = openPicture(path);
     if (!picture)
         return picture.error();
     const PictureHeader& header = picture->header;
     if (!header.complete) {
         return about(path,
-            {ErrorCode::Damaged,
-                {},
-                QStringLiteral("is damaged: the file breaks off or was changed")});
+            {ErrorCode::Damaged, {}, Says::tr("is damaged: the file breaks off or was changed")});
     }
     PictureFacts facts;
     facts.format = header.format;
@@ -112,7 +110,7 @@ Result<PictureFacts> inspectPicture(const QString& path, const Proxies* proxies)
         return about(path, seen.error());
     facts.look = seen->look;
     if (seen->damaged)
-        facts.notes.prepend(QStringLiteral("the file is damaged; part of the picture may be grey"));
+        facts.notes.prepend(Says::tr("the file is damaged; part of the picture may be grey"));
     return facts;
 }
 

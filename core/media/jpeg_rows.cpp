@@ -1,5 +1,6 @@
 #include "core/media/rows.h"
 
+#include "core/base/says.h"
 #include "core/media/jpeg_guard.h"
 
 #include <algorithm>
@@ -202,7 +203,7 @@ PixelForm kindOf(J_COLOR_SPACE space)
 
 Result<std::unique_ptr<RowSource>> openJpegRows(const QByteArray& file, const RowRequest& request)
 {
-    const Error damaged{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+    const Error damaged{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
     auto opened = std::make_unique<JpegRows::Opened>(file);
     if (!opened->readHeader() || !opened->chooseColour(request.yCbCr))
         return damaged;

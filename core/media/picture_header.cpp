@@ -1,5 +1,6 @@
 #include "core/media/picture_header.h"
 
+#include "core/base/says.h"
 #include "core/media/chunks.h"
 #include "core/media/exif.h"
 #include "core/media/heic.h"
@@ -25,11 +26,9 @@ Result<PictureHeader> jpegHeader(const QByteArray& file)
     header.format = QStringLiteral("jpeg");
     header.jpeg = readJpegHeader(file);
     if (!header.jpeg || header.jpeg->size.isEmpty() || !header.jpeg->hasScan)
-        return Error{
-            ErrorCode::Damaged, {}, QStringLiteral("breaks off before the picture begins")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("breaks off before the picture begins")};
     if (header.jpeg->bits != 8)
-        return refused(
-            QStringLiteral("is a JPEG with more than 8 bits a colour, which is not read"));
+        return refused(Says::tr("is a JPEG with more than 8 bits a colour, which is not read"));
     header.stored = header.jpeg->size;
     header.grey = header.jpeg->components == 1;
     header.cmyk = header.jpeg->components == 4;
@@ -42,7 +41,7 @@ Result<PictureHeader> tiffHeader(const QByteArray& file)
 {
     const auto tiff = readTiffHeader(file);
     if (!tiff)
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged: it names no picture")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("is damaged: it names no picture")};
     PictureHeader header;
     header.format = QStringLiteral("tiff");
     header.stored = tiff->size;
@@ -68,19 +67,19 @@ Result<PictureHeader> readPictureHeader(const QString& format, const QByteArray&
         return tiffHeader(file);
     if (format == QLatin1String("heic"))
         return readHeicHeader(file);
-    return refused(QStringLiteral("is no picture of a kind that is read"));
+    return refused(Says::tr("is no picture of a kind that is read"));
 }
 
 Result<Done> checkSize(const PictureHeader& header, qint64 fileBytes)
 {
     const qint64 pixels = qint64(header.stored.width) * header.stored.height;
     if (pixels > kMostPixels) {
-        return refused(QStringLiteral("has %1 million pixels; %2 million is the most that is read")
+        return refused(Says::tr("has %1 million pixels; %2 million is the most that is read")
                            .arg(pixels / 1'000'000)
                            .arg(kMostPixels / 1'000'000));
     }
     if (pixels > kPixelsBelowSuspicion && pixels > fileBytes * kMostPixelsPerByte)
-        return refused(QStringLiteral("claims far more pixels than a file of its size can hold"));
+        return refused(Says::tr("claims far more pixels than a file of its size can hold"));
     return Done{};
 }
 

@@ -1,5 +1,7 @@
 #include "core/media/rows.h"
 
+#include "core/base/says.h"
+
 #include <QByteArrayView>
 
 #include <algorithm>
@@ -168,7 +170,7 @@ Result<std::unique_ptr<RowSource>> openPngRows(const QByteArray& file, const Row
     const RectPx& part = request.part;
     if (!opened->start() || part.x + part.width > opened->size.width
         || part.y + part.height > opened->size.height)
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
     return std::unique_ptr<RowSource>(std::make_unique<PngRows>(std::move(opened), part));
 }
 

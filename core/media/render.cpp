@@ -1,5 +1,6 @@
 #include "core/media/render.h"
 
+#include "core/base/says.h"
 #include "core/media/colour.h"
 #include "core/media/intake.h"
 #include "core/media/orientation.h"
@@ -67,13 +68,13 @@ Result<OpenedPicture> openPicture(const QString& path)
 {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return about(path, {ErrorCode::CannotRead, {}, QStringLiteral("cannot be opened")});
+        return about(path, {ErrorCode::CannotRead, {}, Says::tr("cannot be opened")});
     if (file.size() > kMostFileBytes)
-        return about(path, {ErrorCode::Refused, {}, QStringLiteral("is too large a file")});
+        return about(path, {ErrorCode::Refused, {}, Says::tr("is too large a file")});
     OpenedPicture picture;
     picture.file = file.readAll();
     if (file.error() != QFileDevice::NoError)
-        return about(path, {ErrorCode::CannotRead, {}, QStringLiteral("cannot be read")});
+        return about(path, {ErrorCode::CannotRead, {}, Says::tr("cannot be read")});
     const QByteArrayView start =
         QByteArrayView(picture.file).first(std::min<qsizetype>(picture.file.size(), 512));
     const QString format = pictureFormat(start);
@@ -147,11 +148,11 @@ Result<QImage> toImage(RowSource& source)
         source.size().height,
         grey ? QImage::Format_Grayscale8 : QImage::Format_RGB32);
     if (image.isNull())
-        return Error{ErrorCode::Refused, {}, QStringLiteral("is too large for the memory")};
+        return Error{ErrorCode::Refused, {}, Says::tr("is too large for the memory")};
     std::vector<std::uint8_t> row(source.rowBytes());
     for (int y = 0; y < image.height(); ++y) {
         if (!source.next(row.data()))
-            return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+            return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
         if (grey) {
             std::copy(row.begin(), row.end(), image.scanLine(y));
             continue;

@@ -1,5 +1,6 @@
 #include "core/media/rows.h"
 
+#include "core/base/says.h"
 #include "core/media/heic.h"
 #include "core/media/orientation.h"
 
@@ -127,7 +128,9 @@ Result<QImage> readThroughQt(const QByteArray& file, const PictureHeader& header
     reader.setAutoTransform(false);
     QImage image = reader.read();
     if (image.isNull())
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
+    if (image.width() != header.stored.width || image.height() != header.stored.height)
+        return Error{ErrorCode::Damaged, {}, Says::tr("contradicts itself about its size")};
     return image;
 }
 
@@ -216,7 +219,7 @@ Result<std::vector<std::uint8_t>> takeAll(RowSource& source)
         source.rowBytes() * static_cast<std::size_t>(source.size().height));
     for (std::size_t at = 0; at < pixels.size(); at += source.rowBytes()) {
         if (!source.next(pixels.data() + at))
-            return Error{ErrorCode::Damaged, {}, QStringLiteral("is damaged and cannot be read")};
+            return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
     }
     return pixels;
 }

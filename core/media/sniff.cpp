@@ -1,5 +1,6 @@
 #include "core/media/sniff.h"
 
+#include "core/base/says.h"
 #include "core/media/bytes.h"
 
 namespace wainscot {
@@ -52,22 +53,22 @@ QString whyNotAPicture(QByteArrayView firstBytes)
     const Bytes bytes(firstBytes);
     const QByteArray start = firstBytes.toByteArray().trimmed().toLower();
     if (firstBytes.isEmpty())
-        return QStringLiteral("is empty");
+        return Says::tr("is empty");
     if (start.startsWith("<!doctype html") || start.startsWith("<html"))
-        return QStringLiteral("is a web page, not a picture");
+        return Says::tr("is a web page, not a picture");
     if (start.startsWith("<svg") || start.startsWith("<?xml"))
-        return QStringLiteral("is a drawing in XML (perhaps SVG), a kind that is not read");
+        return Says::tr("is a drawing in XML (perhaps SVG), a kind that is not read");
     if (bytes.says(0, "GIF8"))
-        return QStringLiteral("is a GIF, a kind that is not read");
+        return Says::tr("is a GIF, a kind that is not read");
     if (bytes.says(0, "%PDF"))
-        return QStringLiteral("is a PDF, not a picture");
+        return Says::tr("is a PDF, not a picture");
     if (bytes.says(4, "ftyp"))
-        return QStringLiteral("is a film or a kind of picture that is not read");
+        return Says::tr("is a film or a kind of picture that is not read");
     if (bytes.says(0, "BM"))
-        return QStringLiteral("is a bitmap of a kind that is not read");
+        return Says::tr("is a bitmap of a kind that is not read");
     if (looksLikeText(firstBytes))
-        return QStringLiteral("holds text, not a picture");
-    return QStringLiteral("is no picture of a kind that is read (JPEG, PNG, WebP, TIFF, HEIC)");
+        return Says::tr("holds text, not a picture");
+    return Says::tr("is no picture of a kind that is read (JPEG, PNG, WebP, TIFF, HEIC)");
 }
 
 } // namespace wainscot

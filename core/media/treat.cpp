@@ -1,5 +1,6 @@
 #include "core/media/treat.h"
 
+#include "core/base/says.h"
 #include "core/media/cover.h"
 #include "core/media/orientation.h"
 #include "core/media/page_light.h"
@@ -96,7 +97,7 @@ Result<Rows> treatedRows(
 Result<Done> canTreat(const Treatment& treatment, SizePx upright)
 {
     if (treatment.straightening && !canStraighten(treatment.straightening->corners, upright))
-        return Error{ErrorCode::Refused, {}, QStringLiteral("has corners that go round no page")};
+        return Error{ErrorCode::Refused, {}, Says::tr("has corners that go round no page")};
     return Done{};
 }
 

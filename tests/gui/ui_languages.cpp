@@ -86,6 +86,27 @@ TEST(Languages, SpeaksSpanishFromTheMenuToTheNote)
     QCoreApplication::removeTranslator(&spanish);
 }
 
+TEST(Languages, TellWhyAFileIsLeftOutInSpanishToo)
+{
+    QTranslator spanish;
+    ASSERT_TRUE(spanish.load(QStringLiteral(":/languages/wainscot_es.qm")));
+    QCoreApplication::installTranslator(&spanish);
+    WindowAtWork at;
+    for (const auto& [bytes, why] : {std::pair("GIF89a", "es un GIF, un tipo que no se lee"),
+             std::pair("%PDF-1.4", "está dañado: el PDF se interrumpe o fue modificado")}) {
+        const QString path = at.file(QStringLiteral("x.jpg"));
+        QFile file(path);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+        file.close();
+        at.window().takePictures({path});
+        at.window().work().waitForEnd();
+        EXPECT_TRUE(at.window().sill().said().contains(QString::fromUtf8(why)))
+            << qPrintable(at.window().sill().said());
+    }
+    QCoreApplication::removeTranslator(&spanish);
+}
+
 TEST(Languages, NameThemselves)
 {
     EXPECT_EQ(nameOfLanguage(QStringLiteral("en")), QStringLiteral("English"));

@@ -2522,68 +2522,124 @@
         <translation>está dañado: falla al leerlo</translation>
     </message>
     <message>
-        <source>the hanging list of %1, printed on %2</source>
-        <translation>la lista para colgar de %1, impresa el %2</translation>
+        <source>there is no such experience</source>
+        <translation>no existe esa experiencia</translation>
     </message>
     <message>
-        <source>%1: throw it away and print it anew.</source>
-        <translation>%1: tírela e imprímala de nuevo.</translation>
-    </message>
-</context>
-<context>
-    <name>Sheets</name>
-    <message>
-        <source>en</source>
-        <comment>the language these sentences are written in</comment>
-        <translation>es</translation>
+        <source>is damaged: its beginning cannot be read</source>
+        <translation>está dañado: no se puede leer su comienzo</translation>
     </message>
     <message>
-        <source>start here</source>
-        <translation>empiece aquí</translation>
+        <source>needs too much memory</source>
+        <translation>necesita demasiada memoria</translation>
     </message>
     <message>
-        <source>cut at the left ticks, lay on %1</source>
-        <translation>corte por las marcas de la izquierda, ponga sobre %1</translation>
+        <source>is not a folder</source>
+        <translation>no es una carpeta</translation>
     </message>
     <message>
-        <source>cut at the top ticks, lay on %1</source>
-        <translation>corte por las marcas de arriba, ponga sobre %1</translation>
+        <source>cannot be opened</source>
+        <translation>no se puede abrir</translation>
     </message>
     <message>
-        <source>cut at the left and top ticks, lay on %1 and %2</source>
-        <translation>corte por las marcas de la izquierda y de arriba, ponga sobre %1 y %2</translation>
+        <source>is damaged and cannot be read (%1)</source>
+        <translation>está dañado y no se puede leer (%1)</translation>
     </message>
     <message>
-        <source>How the sheets go together</source>
-        <translation>Cómo se unen las hojas</translation>
+        <source>is damaged: it names no picture</source>
+        <translation>está dañado: no contiene ninguna imagen</translation>
     </message>
     <message>
-        <source>%1 sheets, %2 in a row</source>
-        <translation>%1 hojas, %2 por fila</translation>
+        <source>is damaged and cannot be read</source>
+        <translation>está dañado y no se puede leer</translation>
     </message>
     <message>
-        <source>This line must measure 100 mm. If it does not, print again at actual size (100 %), or tell the program what it measures.</source>
-        <translation>Esta línea debe medir 100 mm. Si no, imprima de nuevo a tamaño real (100 %) o diga al programa cuánto mide.</translation>
+        <source>it holds %1 pictures; only the first is used</source>
+        <translation>contiene %1 imágenes; solo se usa la primera</translation>
     </message>
     <message>
-        <source>Begin with A1. Cut each further sheet at its left and top ticks.</source>
-        <translation>Empiece por A1. Corte cada hoja siguiente por sus marcas de la izquierda y de arriba.</translation>
+        <source>its printing colours (CMYK) can only be shown roughly</source>
+        <translation>sus colores de imprenta (CMYK) solo se muestran de forma aproximada</translation>
     </message>
     <message>
-        <source>Lay its cut edge on the ticks of the sheet before and glue it down.</source>
-        <translation>Ponga el borde cortado sobre las marcas de la hoja anterior y péguelo.</translation>
+        <source>is empty</source>
+        <translation>está vacío</translation>
     </message>
     <message>
-        <source>Panel %1</source>
-        <translation>Panel %1</translation>
+        <source>is damaged: the file breaks off or was changed</source>
+        <translation>está dañado: el archivo se interrumpe o fue modificado</translation>
     </message>
     <message>
-        <source>stands alone: see how the sheets go together</source>
-        <translation>queda sola: vea cómo se unen las hojas</translation>
+        <source>the file is damaged; part of the picture may be grey</source>
+        <translation>el archivo está dañado; parte de la imagen puede verse gris</translation>
     </message>
     <message>
-        <source>%1 would stay white and are left out</source>
-        <translation>%1 quedarían en blanco y se omiten</translation>
+        <source>breaks off before the picture begins</source>
+        <translation>se interrumpe antes de que empiece la imagen</translation>
+    </message>
+    <message>
+        <source>is a JPEG with more than 8 bits a colour, which is not read</source>
+        <translation>es un JPEG con más de 8 bits por color, que no se lee</translation>
+    </message>
+    <message>
+        <source>is no picture of a kind that is read</source>
+        <translation>no es una imagen de un tipo que se lea</translation>
+    </message>
+    <message>
+        <source>has %1 million pixels; %2 million is the most that is read</source>
+        <translation>tiene %1 millones de píxeles; se leen %2 millones como máximo</translation>
+    </message>
+    <message>
+        <source>claims far more pixels than a file of its size can hold</source>
+        <translation>dice tener muchos más píxeles de los que caben en un archivo de su tamaño</translation>
+    </message>
+    <message>
+        <source>is too large a file</source>
+        <translation>es un archivo demasiado grande</translation>
+    </message>
+    <message>
+        <source>is too large for the memory</source>
+        <translation>es demasiado grande para la memoria</translation>
+    </message>
+    <message>
+        <source>contradicts itself about its size</source>
+        <translation>se contradice sobre su tamaño</translation>
+    </message>
+    <message>
+        <source>is a web page, not a picture</source>
+        <translation>es una página web, no una imagen</translation>
+    </message>
+    <message>
+        <source>is a drawing in XML (perhaps SVG), a kind that is not read</source>
+        <translation>es un dibujo en XML (quizá SVG), un tipo que no se lee</translation>
+    </message>
+    <message>
+        <source>is a GIF, a kind that is not read</source>
+        <translation>es un GIF, un tipo que no se lee</translation>
+    </message>
+    <message>
+        <source>is a film or a kind of picture that is not read</source>
+        <translation>es un vídeo o un tipo de imagen que no se lee</translation>
+    </message>
+    <message>
+        <source>is a bitmap of a kind that is not read</source>
+        <translation>es un mapa de bits de un tipo que no se lee</translation>
+    </message>
+    <message>
+        <source>holds text, not a picture</source>
+        <translation>contiene texto, no una imagen</translation>
+    </message>
+    <message>
+        <source>is no picture of a kind that is read (JPEG, PNG, WebP, TIFF, HEIC)</source>
+        <translation>no es una imagen de un tipo que se lea (JPEG, PNG, WebP, TIFF, HEIC)</translation>
+    </message>
+    <message>
+        <source>has corners that go round no page</source>
+        <translation>tiene esquinas que no rodean ninguna página</translation>
+    </message>
+    <message>
+        <source>is a PDF, not a picture</source>
+        <translation>es un PDF, no una imagen</translation>
     </message>
 </context>
 <context>
