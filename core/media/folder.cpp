@@ -156,7 +156,7 @@ private:
         }
     }
 
-    QStringList m_paths;
+    const QStringList m_paths; // never detached: the workers share it
     const FolderOptions& m_options;
     std::vector<std::optional<FileVerdict>> m_verdicts;
     std::atomic<std::size_t> m_next = 0;
