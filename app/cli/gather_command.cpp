@@ -132,6 +132,7 @@ Answer answerFor(const GatherOutcome& outcome)
             {QStringLiteral("why"), row.why}});
         answer.notes.append(row.why);
     }
+    answer.notes += outcome.remarks;
     answer.json = {{QStringLiteral("added"), outcome.added},
         {QStringLiteral("updated"), outcome.updated},
         {QStringLiteral("skipped"), skipped}};

@@ -8,6 +8,7 @@
 
 #include <QDate>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -25,6 +26,9 @@ struct GatherOutcome {
     int added = 0;
     int updated = 0;
     std::vector<SkippedRow> skipped;
+    // Taken, yet not as it should be: "rain.jpg: the file is damaged; part of the picture may be
+    // grey."
+    QStringList remarks;
     Edit edit; // to be performed by the caller; empty when nothing changes
 };
 

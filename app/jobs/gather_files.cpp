@@ -88,6 +88,8 @@ private:
             m_edit.put(picture);
             place->second = picture.id;
             ++m_gathered.outcome.added;
+            if (!file.says.isEmpty())
+                m_gathered.outcome.remarks << file.says;
         }
         m_gathered.pictures.push_back(place->second);
         return Done{};

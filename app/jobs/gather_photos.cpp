@@ -76,6 +76,8 @@ public:
         if (known == m_known.end()) {
             picture.id = m_edit.newId<Picture>();
             ++m_outcome.added;
+            if (!file.says.isEmpty())
+                m_outcome.remarks << file.says;
         } else if (m_taken.count(file.facts.sha256) > 0) {
             m_outcome.skipped.push_back({0,
                 file.name,

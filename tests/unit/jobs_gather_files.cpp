@@ -177,6 +177,20 @@ TEST_F(SingleFiles, ThatCannotBeKeptEndTheWholePile)
     EXPECT_EQ(stopped.error().code, ErrorCode::Cancelled);
 }
 
+TEST_F(SingleFiles, ThatAreDamagedAreTakenAndToldOf)
+{
+    const QByteArray whole = test::jpegOf(test::noisePhoto(600, 400, 5));
+    const QString torn = test::writeFile(
+        m_place.filePath(QStringLiteral("rain.jpg")), whole.first(whole.size() / 2));
+    const auto taken = job({torn}).run(made.book, JobRun());
+    ASSERT_TRUE(taken.ok());
+    EXPECT_EQ(taken->outcome.added, 1);
+    EXPECT_TRUE(taken->outcome.skipped.empty());
+    EXPECT_EQ(taken->outcome.remarks,
+        QStringList{
+            QStringLiteral("rain.jpg: the file is damaged; part of the picture may be grey.")});
+}
+
 TEST_F(SingleFiles, NeedAnExperience)
 {
     GatherFilesJob lost = job({});

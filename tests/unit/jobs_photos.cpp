@@ -3,6 +3,7 @@
 #include "core/store/book_store.h"
 #include "core/store/originals.h"
 #include "tests/support/book_equality.h"
+#include "tests/support/media_pictures.h"
 #include "tests/support/scan_files.h"
 
 #include <QDir>
@@ -184,6 +185,19 @@ TEST_F(GatheringPictures, TakesThePagesOfAPileWithWhatTheListSays)
     EXPECT_EQ(nameOf(*first), QStringLiteral("Mei Lin"));
     EXPECT_EQ(nameOf(*second), QStringLiteral("Kwame"));
     EXPECT_TRUE(QFile::exists(Originals(m_store->picturesFolder()).pathOf(second->sha256)));
+}
+
+TEST_F(GatheringPictures, TellsOfDamageInWhatItTakes)
+{
+    const QByteArray whole = test::jpegOf(test::noisePhoto(600, 400, 5));
+    write(QStringLiteral("rain.jpg"), whole.first(whole.size() / 2));
+    const auto outcome = gather();
+    ASSERT_TRUE(outcome.ok());
+    EXPECT_EQ(outcome->added, 1);
+    EXPECT_EQ(outcome->remarks.size(), 1);
+    const auto again = gather();
+    ASSERT_TRUE(again.ok());
+    EXPECT_TRUE(again->remarks.isEmpty()) << "told once";
 }
 
 TEST_F(GatheringPictures, TakesASingleFile)

@@ -267,6 +267,8 @@ void MainWindow::takeGathered(Result<GatherOutcome> result, const QString& what)
         said += QLatin1Char(' ') + tr("Left out: %1. ").arg(result->skipped.size())
             + result->skipped.front().why;
     }
+    if (!result->remarks.empty())
+        said += QLatin1Char(' ') + result->remarks.front();
     m_sill->announce(said);
 }
 
