@@ -11,6 +11,7 @@ wainscot_test(engine_alternatives property SOURCES property/engine_alternatives.
 wainscot_test(engine_again property SOURCES property/engine_again.cpp LINK engine_documents)
 wainscot_test(engine_breaks property SOURCES property/engine_breaks.cpp LINK engine_documents)
 wainscot_test(engine_exact property SOURCES property/engine_exact.cpp LINK engine_documents)
+wainscot_test(engine_nearest property SOURCES property/engine_nearest.cpp LINK engine_documents)
 wainscot_test(engine_pinned property SOURCES property/engine_pinned.cpp LINK engine_documents)
 wainscot_test(engine_properties property SOURCES property/engine_properties.cpp
   LINK engine_documents)

@@ -59,9 +59,8 @@ std::variant<Again, Failure> EditedPage::run()
     const Arrangement before = asItStood();
     const PagePrice::Price stood = m_price.of(before);
     const bool removed = before.items.size() < m_before.size(); // and its place is white now
-    const double most = std::max(m_wish.dearest * fair + kSpare, removed ? 0 : stood.withFaults);
-    const int inversions =
-        std::max(m_found.front().arrangement.orderInversions, before.orderInversions);
+    m_dearest = std::max(m_wish.dearest * fair + kSpare, removed ? 0 : stood.withFaults);
+    m_inversions = std::max(m_found.front().arrangement.orderInversions, before.orderInversions);
     if (auto one = nothingMoves())
         consider(std::move(*one), GaveWay::Nothing);
     tryPushing();
@@ -70,16 +69,22 @@ std::variant<Again, Failure> EditedPage::run()
     for (const std::set<ItemId>& free : nearest())
         tryAround(free);
     tryWholePage();
+    tryNearest();
+    const Again* best = nearestGood();
+    Again out = best != nullptr ? *best : m_found.front();
+    out.priceRatio /= std::max(1e-9, fair);
+    return out;
+}
+
+// What moves least of all that is good enough; null = nothing is.
+const Again* EditedPage::nearestGood() const
+{
     const Again* best = nullptr;
-    for (Again& one : m_found) {
-        const bool tidy = isTidy(one.arrangement);
-        const bool good =
-            tidy && one.priceRatio <= most && one.arrangement.orderInversions <= inversions;
-        one.priceRatio /= std::max(1e-9, fair);
-        if (good && (best == nullptr || one.movement < best->movement))
+    for (const Again& one : m_found)
+        if (one.priceRatio <= m_dearest && one.arrangement.orderInversions <= m_inversions
+            && (best == nullptr || one.movement < best->movement) && isTidy(one.arrangement))
             best = &one;
-    }
-    return best != nullptr ? *best : m_found.front();
+    return best;
 }
 
 // What the request still has, where it was.

@@ -53,6 +53,13 @@ private:
     void tryPush(const Grown& grown, double share);
     void tryAround(const std::set<ItemId>& free);
     void tryWholePage();
+    [[nodiscard]] const Again* nearestGood() const;
+    void tryNearest();
+    [[nodiscard]] bool tryNearest(const std::vector<std::map<ItemId, GridRect>>& pages);
+    [[nodiscard]] std::vector<ItemId> keptOrder() const;
+    [[nodiscard]] LeafTable inOrder(const std::vector<ItemId>& order);
+    [[nodiscard]] int inversionsIn(const std::vector<ItemId>& order);
+    [[nodiscard]] std::vector<char> edgesNear() const;
     [[nodiscard]] std::vector<GridRect> places() const;
 
     Request m_request;
@@ -62,7 +69,9 @@ private:
     TextMemo m_text;
     PagePrice m_price;
     std::set<ItemId> m_touched;
-    std::vector<Again> m_found; // the first one is arranged anew
+    std::vector<Again> m_found; // the first one is arranged anew; ratios are prices here
+    double m_dearest = 0; // price of what is good enough
+    int m_inversions = 0; // that it may have
 };
 
 } // namespace wainscot::engine

@@ -6,6 +6,7 @@
 #include "tests/support/engine_edits.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 namespace wainscot::engine {
@@ -18,6 +19,7 @@ struct Sum {
     int edits = 0;
     int gaveWay[4] = {};
     double movement = 0;
+    double squares = 0; // of movements
     double anew = 0; // movement when arranged anew
     double price = 0;
     double dearest = 0;
@@ -39,6 +41,7 @@ void measure(EditKind kind, int seed, Sum& sum)
     ++sum.edits;
     ++sum.gaveWay[int(again->gaveWay)];
     sum.movement += again->movement;
+    sum.squares += again->movement * again->movement;
     sum.anew += difference(untouched(*edited), std::get<Arrangement>(anew).items, request).pieces;
     sum.price += again->priceRatio;
     sum.dearest = std::max(sum.dearest, again->priceRatio);
@@ -49,14 +52,16 @@ void measure(EditKind kind, int seed, Sum& sum)
 bool printStabilityTable(const BenchOptions& options)
 {
     const int documents = options.quick ? 5 : 30;
-    std::printf("One edit on each of %d pages; goal: untouched pieces move <= %.2f on average "
-                "(1 - overlap)\n%-16s %6s %9s %9s %12s %8s   gave way: nothing, neighbours, page, "
-                "anew\n",
+    std::printf(
+        "One edit on each of %d pages; goal: untouched pieces move <= %.2f on average "
+        "(1 - overlap)\n%-16s %6s %9s %7s %9s %12s %8s   gave way: nothing, neighbours, page, "
+        "anew\n",
         documents,
         kMostMovement,
         "edit",
         "edits",
         "movement",
+        "spread",
         "anew",
         "price ratio",
         "most");
@@ -70,10 +75,12 @@ bool printStabilityTable(const BenchOptions& options)
             measure(kind, seed, sum);
         const double count = std::max(1, sum.edits);
         const double movement = sum.movement / count;
-        std::printf("%-16s %6d %9.3f %9.3f %12.3f %8.2f   %d, %d, %d, %d%s\n",
+        const double spread = std::sqrt(std::max(0.0, sum.squares / count - movement * movement));
+        std::printf("%-16s %6d %9.3f %7.3f %9.3f %12.3f %8.2f   %d, %d, %d, %d%s\n",
             nameOf(kind),
             sum.edits,
             movement,
+            spread,
             sum.anew / count,
             sum.price / count,
             sum.dearest,
