@@ -6,10 +6,8 @@ namespace wainscot::engine {
 
 namespace {
 
-constexpr Cost kFirstGap = 5 * kUnit; // of the first guess above the lower bound
+constexpr Cost kFirstGap = 20 * kUnit; // of the first guess above the lower bound
 constexpr Cost kLastGap = 160 * kUnit; // beyond it nothing is left out
-constexpr Cost kLastGapOfFew = 20 * kUnit; // and where a whole table is soon filled
-constexpr int kFewSpans = 21;
 
 class Rounds {
 public:
@@ -32,19 +30,20 @@ public:
 
     Pagination run()
     {
-        const bool few = m_table.spans().count() <= kFewSpans;
         Cost ceiling = m_search.ceiling;
         for (Cost gap = kFirstGap;; gap *= 2) {
             const Path bound = shortest(false);
             if (bound.cost >= kNever)
                 return {};
-            const bool whole = gap > (few ? kLastGapOfFew : kLastGap);
+            const bool whole = gap > kLastGap;
             const Cost guess = whole ? kNever : std::min(ceiling, bound.cost + gap);
             if (!fill(guess, whole))
                 return {};
             // Every path over a page that is not known now costs more than the guess.
             const Path found = shortest(true);
-            if (found.cost < kNever && found.cost <= guess)
+            // What is dearer may be the best all the same, when no page can still turn out cheaper.
+            if (found.cost < kNever
+                && (found.cost <= guess || (found.cost <= shortest(false).cost && holds(found))))
                 return plan(found);
             if (whole)
                 return {};
@@ -118,6 +117,15 @@ private:
         }
         std::reverse(out.pages.begin(), out.pages.end());
         return out;
+    }
+
+    // Whether the table, as it was last filled, has all pages of the path.
+    bool holds(const Path& path) const
+    {
+        return std::all_of(path.pages.begin(), path.pages.end(), [this](const auto& page) {
+            return pageCost(m_table, m_leaves, page.first, page.second).cost
+                == m_floor(page.first, page.second);
+        });
     }
 
     Pagination plan(const Path& path)
