@@ -20,7 +20,7 @@ inline constexpr Cost kNever = Cost(1) << 28; // "cannot be"; two of them still 
 
 // All in cost units. Areas are shares of the page between its margins.
 struct Weights {
-    double crop = 300; // (1 - keep)^2
+    double crop = 330; // (1 - keep)^2
     double white = 30; // white beside or under a picture, inside its cell
     double textWhite = 14; // white under and beside text: the style likes it
     double pool = 0.5; // per squared row of white beyond what a reader takes for planned
