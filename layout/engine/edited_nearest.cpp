@@ -44,7 +44,10 @@ void EditedPage::tryNearest()
             wish.mostMoved = std::min(moved - kLess, most);
             if (wish.mostMoved <= 0)
                 return;
-            const auto pages = NearestPage(leaves, m_before, wish).find(kPages);
+            NearestPage nearest(leaves, m_before, wish);
+            const auto pages = nearest.find(kPages);
+            if (nearest.gaveUp())
+                return;
             if (pages.empty())
                 break; // nothing moves so little, whatever it costs
             if (tryNearest(pages))
@@ -87,6 +90,7 @@ std::vector<ItemId> EditedPage::keptOrder() const
 LeafTable EditedPage::inOrder(const std::vector<ItemId>& order)
 {
     std::vector<Piece> pieces;
+    pieces.reserve(order.size());
     for (const ItemId id : order)
         pieces.push_back(m_price.leaves().piece(leafOf(id)));
     return {m_request.page, std::move(pieces), m_text};
@@ -146,9 +150,10 @@ std::vector<char> EditedPage::edgesNear() const
         if (was == m_before.end())
             continue;
         const GridRect& at = was->second.at;
-        out[std::size_t(at.x)] = out[std::size_t(at.x + at.w)] = 1;
+        const auto left = out.begin() + at.x;
+        *left = *(left + at.w) = 1;
         if (isNear(k))
-            std::fill_n(out.begin() + at.x, at.w, char(1));
+            std::fill_n(left, at.w, char(1));
     }
     return out;
 }

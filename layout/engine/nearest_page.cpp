@@ -4,6 +4,7 @@
 #include "layout/engine/finish.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace wainscot::engine {
 
@@ -14,7 +15,7 @@ constexpr std::size_t kMostEntries = 800'000;
 
 int share(double part, double whole)
 {
-    return whole > 0 ? int(kPiece * part / whole + 0.5) : 0;
+    return whole > 0 ? int(std::lround(kPiece * part / whole)) : 0;
 }
 
 double overlap(double from, double to, double otherFrom, double otherTo)
@@ -229,7 +230,8 @@ std::vector<std::map<ItemId, GridRect>> NearestPage::find(int most)
             for (int x = 0; x + w <= m_columns; ++x)
                 for (int y = 0; y + h <= m_rows && isEdge(x) && isEdge(x + w); ++y)
                     fillRect({0, x, y, w, h});
-            if (m_entries.size() > kMostEntries)
+            m_gaveUp = m_entries.size() > kMostEntries;
+            if (m_gaveUp)
                 return {};
         }
     const Range whole = range(0, m_columns, 0, m_rows);

@@ -39,6 +39,7 @@ public:
 
     // The cells of the best pages, best first, at most `most`; none when there is no such page.
     [[nodiscard]] std::vector<std::map<ItemId, GridRect>> find(int most);
+    [[nodiscard]] bool gaveUp() const { return m_gaveUp; } // there was too much to look at
 
 private:
     using Lines = std::bitset<kMostRows + 1>; // horizontal lines of the grid
@@ -105,6 +106,7 @@ private:
     int m_rows;
     std::int32_t m_budget;
     Cost m_whiteCell;
+    bool m_gaveUp = false;
     std::vector<std::optional<Placement>> m_before; // of the pieces that may not move freely
     std::vector<double> m_rival; // area that a picture has to keep away from, mm2; 0 = none
     std::vector<char> m_leads;
