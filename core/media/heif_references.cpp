@@ -1,5 +1,6 @@
 #include "core/media/heif_references.h"
 
+#include "core/base/says.h"
 #include "core/media/bytes.h"
 
 #include <QString>
@@ -117,17 +118,13 @@ private:
 
 Result<> checkHeifReferences(QByteArrayView file)
 {
-    const auto damaged = [](const char* why) {
-        return Error{ErrorCode::Damaged,
-            {},
-            QStringLiteral("is damaged and cannot be read (%1)").arg(QLatin1String(why))};
-    };
+    const auto damaged = [](const QString& why) { return Error{ErrorCode::Damaged, {}, why}; };
     Parts parts;
     const Bytes bytes(file);
     for (qsizetype at = 0; at < bytes.size();) {
         const Box box = boxAt(bytes, at);
         if (box.type == "meta" && (box.length == 0 || !readMeta(box.content, parts)))
-            return damaged("the list of its parts is broken");
+            return damaged(Says::tr("is damaged: the list of its parts is broken"));
         if (box.length == 0)
             break; // cut short in the pictures themselves: the decoder will say so
         at += box.length;
@@ -135,7 +132,8 @@ Result<> checkHeifReferences(QByteArrayView file)
     Walk walk(parts);
     for (const auto& [item, made] : parts) {
         if (!walk.endsFrom(item))
-            return damaged("a picture in it is made of itself, or of too many");
+            return damaged(
+                Says::tr("is damaged: a picture in it is made of itself, or of too many"));
     }
     return Done{};
 }

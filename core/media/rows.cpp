@@ -129,8 +129,6 @@ Result<QImage> readThroughQt(const QByteArray& file, const PictureHeader& header
     QImage image = reader.read();
     if (image.isNull())
         return Error{ErrorCode::Damaged, {}, Says::tr("is damaged and cannot be read")};
-    if (image.width() != header.stored.width || image.height() != header.stored.height)
-        return Error{ErrorCode::Damaged, {}, Says::tr("contradicts itself about its size")};
     return image;
 }
 
@@ -191,7 +189,7 @@ Result<std::unique_ptr<RowSource>> openRows(
         return image.error();
     // All that reads its rows trusts the header.
     if (image->width() != header.stored.width || image->height() != header.stored.height)
-        return Error{ErrorCode::Damaged, {}, QStringLiteral("contradicts itself about its size")};
+        return Error{ErrorCode::Damaged, {}, Says::tr("contradicts itself about its size")};
     countDecoded(static_cast<std::size_t>(image->sizeInBytes()));
     return rowsOf(*image, request.part);
 }

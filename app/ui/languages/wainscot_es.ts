@@ -2641,6 +2641,78 @@
         <source>is a PDF, not a picture</source>
         <translation>es un PDF, no una imagen</translation>
     </message>
+    <message>
+        <source>the hanging list of %1, printed on %2</source>
+        <translation>la lista para colgar de %1, impresa el %2</translation>
+    </message>
+    <message>
+        <source>%1: throw it away and print it anew.</source>
+        <translation>%1: tírela e imprímala de nuevo.</translation>
+    </message>
+    <message>
+        <source>is damaged: the list of its parts is broken</source>
+        <translation>está dañado: la lista de sus partes está rota</translation>
+    </message>
+    <message>
+        <source>is damaged: a picture in it is made of itself, or of too many</source>
+        <translation>está dañado: una imagen que contiene está hecha de sí misma, o de demasiadas</translation>
+    </message>
+</context>
+<context>
+    <name>Sheets</name>
+    <message>
+        <source>en</source>
+        <comment>the language these sentences are written in</comment>
+        <translation>es</translation>
+    </message>
+    <message>
+        <source>cut at the left and top ticks, lay on %1 and %2</source>
+        <translation>corte por las marcas de la izquierda y de arriba, ponga sobre %1 y %2</translation>
+    </message>
+    <message>
+        <source>cut at the left ticks, lay on %1</source>
+        <translation>corte por las marcas de la izquierda, ponga sobre %1</translation>
+    </message>
+    <message>
+        <source>cut at the top ticks, lay on %1</source>
+        <translation>corte por las marcas de arriba, ponga sobre %1</translation>
+    </message>
+    <message>
+        <source>start here</source>
+        <translation>empiece aquí</translation>
+    </message>
+    <message>
+        <source>stands alone: see how the sheets go together</source>
+        <translation>queda sola: vea cómo se unen las hojas</translation>
+    </message>
+    <message>
+        <source>How the sheets go together</source>
+        <translation>Cómo se unen las hojas</translation>
+    </message>
+    <message>
+        <source>%1 sheets, %2 in a row</source>
+        <translation>%1 hojas, %2 por fila</translation>
+    </message>
+    <message>
+        <source>%1 would stay white and are left out</source>
+        <translation>%1 quedarían en blanco y se omiten</translation>
+    </message>
+    <message>
+        <source>This line must measure 100 mm. If it does not, print again at actual size (100 %), or tell the program what it measures.</source>
+        <translation>Esta línea debe medir 100 mm. Si no, imprima de nuevo a tamaño real (100 %) o diga al programa cuánto mide.</translation>
+    </message>
+    <message>
+        <source>Begin with A1. Cut each further sheet at its left and top ticks.</source>
+        <translation>Empiece por A1. Corte cada hoja siguiente por sus marcas de la izquierda y de arriba.</translation>
+    </message>
+    <message>
+        <source>Lay its cut edge on the ticks of the sheet before and glue it down.</source>
+        <translation>Ponga el borde cortado sobre las marcas de la hoja anterior y péguelo.</translation>
+    </message>
+    <message>
+        <source>Panel %1</source>
+        <translation>Panel %1</translation>
+    </message>
 </context>
 <context>
     <name>StepBack</name>
