@@ -88,15 +88,16 @@ TEST(ArrangeAgain, MovesLittleAfterALongerQuote)
 {
     const Sums sums = sumsOf(EditKind::LongerQuote);
     ASSERT_GT(sums.edits, kDocuments / 3);
-    EXPECT_LT(sums.movement / sums.edits, 0.15);
-    EXPECT_LT(sums.movement, 0.4 * sums.anew);
+    EXPECT_LE(sums.movement / sums.edits, 0.10);
+    EXPECT_LT(sums.movement, 0.25 * sums.anew);
 }
 
-TEST(ArrangeAgain, MovesLessThanAnewAfterAQuoteIsAdded)
+// A tenth, as of the other edits, is not reached: full pages have no room for one more.
+TEST(ArrangeAgain, MovesAThirdOfAnewAfterAQuoteIsAdded)
 {
     const Sums sums = sumsOf(EditKind::QuoteAdded);
     ASSERT_GT(sums.edits, kDocuments / 3);
-    EXPECT_LT(sums.movement, 0.5 * sums.anew);
+    EXPECT_LT(sums.movement, 0.35 * sums.anew);
 }
 
 // Two pages: the edited document twice, the second one under other ids.
