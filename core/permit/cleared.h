@@ -133,8 +133,6 @@ private:
     [[nodiscard]] std::optional<QString> namingRefusal(
         const Child& child, const Picture& picture) const;
     [[nodiscard]] std::optional<QString> refusalOfWall(const Picture& photo) const;
-    [[nodiscard]] bool namesMoreThanAllowed(
-        const Panel& panel, const PermissionRules& there, const Picture& photo) const;
     [[nodiscard]] bool isSeen(ChildId child) const;
     [[nodiscard]] QString ageBand(int years) const;
     void see(const Picture* picture);
