@@ -234,8 +234,10 @@ bool marginsClear(const check::PanelFacts& facts)
     const auto lineInside = [&](const check::TextLine& line) {
         const Pairing& faces = facts.style.pairing;
         RectMm box = boxOf(line);
-        if (line.family != faces.voiceFamily && line.family != faces.adultFamily)
+        if (line.family != faces.voiceFamily && line.family != faces.adultFamily) {
             box.y += 0.2 * line.cap;
+            box.height -= 0.2 * line.cap; // the baseline stays where it is
+        }
         return inside(box);
     };
     return std::all_of(facts.lines.begin(), facts.lines.end(), lineInside)
