@@ -127,6 +127,16 @@ TEST_F(BadScans, ThatCannotEvenBeOpenedAreGivenUp)
         QStringLiteral("is damaged: reading it fails"));
 }
 
+// A file of the fuzzing run too: two of its pages are nowhere.
+TEST_F(BadScans, WithLostPagesKeepTheOther)
+{
+    ASSERT_TRUE(read(testData("scans/lost_pages.pdf")).ok());
+    ASSERT_THAT(told, SizeIs(3));
+    EXPECT_EQ(told[0].page.why, QStringLiteral("lost_pages.pdf, page 1, cannot be read."));
+    EXPECT_EQ(told[1].image.size(), QSize(69, 104));
+    EXPECT_EQ(told[2].page.why, QStringLiteral("lost_pages.pdf, page 3, cannot be read."));
+}
+
 // The process that draws for this one.
 std::vector<pid_t> children()
 {

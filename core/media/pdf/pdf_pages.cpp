@@ -91,11 +91,15 @@ Result<int> PdfPages::open(const QString& path)
 
 std::optional<PageSize> PdfPages::sizeOf(int number) const
 {
-    return pageSizeFor(m_document->pdf.pagePointSize(number - 1));
+    const QSizeF points = m_document->pdf.pagePointSize(number - 1);
+    return points.isEmpty() ? std::nullopt : pageSizeFor(points);
 }
 
 Result<PdfPages::Page> PdfPages::page(int number)
 {
+    // A page that cannot be found has a size below nothing.
+    if (m_document->pdf.pagePointSize(number - 1).isEmpty())
+        return Error{ErrorCode::Damaged, {}, {}};
     const auto size = sizeOf(number);
     if (!size)
         return Error{ErrorCode::Refused, {}, {}};

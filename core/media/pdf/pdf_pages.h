@@ -40,6 +40,7 @@ public:
     // PDF), Refused (locked with a password)
     Result<int> open(const QString& path);
 
+    // Nothing for a page that is too large or cannot be found.
     // REQUIRES: opened; 1 <= number <= the count of pages
     [[nodiscard]] std::optional<PageSize> sizeOf(int number) const;
 
