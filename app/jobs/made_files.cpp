@@ -202,6 +202,7 @@ std::vector<MadeFile> printedHangingList(const Book& book, const Wall& wall, QDa
         notePanel(book, names, PermissionRules(book, *display, on).clear(*panel), {}, made);
     }
     std::vector<MadeFile> all;
+    all.reserve(lists.size());
     for (auto& [audience, made] : lists)
         all.push_back(std::move(made));
     return all;

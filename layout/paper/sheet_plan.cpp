@@ -16,6 +16,7 @@ std::vector<Mm> beginnings(Mm length, Mm part, Mm overlap, int count)
 {
     const Mm step = part - overlap;
     std::vector<Mm> places;
+    places.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         places.push_back(i * step);
     if (count > 1)
@@ -58,7 +59,8 @@ RectMm SheetPlan::area(int column, int row) const
 
 bool SheetPlan::isWhite(int column, int row) const
 {
-    const auto at = static_cast<std::size_t>(row * columns + column);
+    const auto at = static_cast<std::size_t>(row) * static_cast<std::size_t>(columns)
+        + static_cast<std::size_t>(column);
     return at < white.size() && white[at];
 }
 
