@@ -45,6 +45,6 @@ add_executable(window_pictures gui/window_pictures.cpp)
 target_link_libraries(window_pictures PRIVATE app_ui Qt6::Test)
 wainscot_test(ui_find gui SOURCES gui/ui_find.cpp LINK ui_at_work)
 wainscot_test(ui_limits gui SOURCES gui/ui_limits.cpp LINK ui_at_work)
-wainscot_test(ui_sheets gui SOURCES gui/ui_sheets.cpp LINK ui_at_work)
+wainscot_test(ui_sheets gui SOURCES gui/ui_sheets.cpp gui/ui_print.cpp LINK ui_at_work media_test_pictures)
 # They share the program's settings.
 set_tests_properties(ui_hang ui_limits ui_mends ui_sheets PROPERTIES RESOURCE_LOCK window_settings)

@@ -2,7 +2,8 @@
 // what a file can do to the library that reads PDFs ends here.
 //   wainscot-scan FILE FOLDER FIRST MOST
 // Says "pages N", then for every page from FIRST on "picture N" (FOLDER/N.jpg is there), "blank N",
-// "large N" or "unreadable N"; or "locked", "damaged", "missing" and "cannot-read".
+// "large N", "unreadable N" or "cannot-write N"; or "locked", "damaged", "missing" and
+// "cannot-read".
 // core/media/scan.cpp asks.
 #include "core/media/pdf/pdf_pages.h"
 

@@ -149,11 +149,11 @@ void MainWindow::askPrintSheets()
     setSheetPaper(printer, m_session.display()->panelSize, wishes);
     QPrintPreviewDialog preview(&printer, this);
     preview.setWindowTitle(tr("Sheets"));
-    connect(&preview, &QPrintPreviewDialog::paintRequested, this, [this, wishes](QPrinter* to) {
-        // The system's dialog may have turned to another one.
-        if (!printSheets(*to, keptSheetsOf(to->printerName()).value_or(wishes)))
+    const auto print = [this, wishes, from = printer.printerName()](QPrinter* to) {
+        if (!printSheets(*to, sheetsAfterTurning(wishes, from, to->printerName())))
             m_sill->announce(tr("The printer does not answer."));
-    });
+    };
+    connect(&preview, &QPrintPreviewDialog::paintRequested, this, print);
     if (preview.exec() != QDialog::Accepted)
         return;
     rememberPrinted(printer.fromPage() == 0 ? Earlier::Replaced : Earlier::Joined);

@@ -170,11 +170,10 @@ SheetWishes keptSheets()
     return sheetsOf(keptPrinter());
 }
 
-std::optional<SheetWishes> keptSheetsOf(const QString& printer)
+SheetWishes sheetsAfterTurning(const SheetWishes& shown, const QString& from, const QString& to)
 {
-    if (printer.isEmpty() || !ProgramSettings().contains(folderOf(printer) + kUnreachable))
-        return std::nullopt;
-    return sheetsOf(printer);
+    const bool isKnown = !to.isEmpty() && ProgramSettings().contains(folderOf(to) + kUnreachable);
+    return to != from && isKnown ? sheetsOf(to) : shown;
 }
 
 } // namespace wainscot::ui

@@ -6,7 +6,6 @@
 #include <QStringList>
 
 #include <array>
-#include <optional>
 
 #include "app/jobs/export_job.h"
 #include "app/ui/session/printers.h"
@@ -38,8 +37,10 @@ void keepRuler(Mm measured);
 void keepLeaveOutWhite(bool leaveOut);
 
 [[nodiscard]] SheetWishes keptSheets();
-// As set for a printer; nothing when it was never chosen.
-[[nodiscard]] std::optional<SheetWishes> keptSheetsOf(const QString& printer);
+// What was shown for one printer, once the system's dialog has turned to another: as set for that
+// one, or as shown where nothing is.
+[[nodiscard]] SheetWishes sheetsAfterTurning(
+    const SheetWishes& shown, const QString& from, const QString& to);
 
 inline const QStringList kSheetPapers{QStringLiteral("A4"),
     QStringLiteral("A3"),
