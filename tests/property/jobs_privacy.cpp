@@ -99,7 +99,7 @@ protected:
         QDir folder(m_place.path());
         for (const QString& old : folder.entryList({QStringLiteral("image*")}))
             folder.remove(old);
-        outputOf("pdfimages", {QStringLiteral("-png"), at("out.pdf"), at("image")});
+        outputOf("pdfimages", {at("out.pdf"), at("image")});
         QList<QImage> images;
         for (const QString& name : folder.entryList({QStringLiteral("image*")}))
             images << QImage(folder.filePath(name));

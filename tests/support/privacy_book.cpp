@@ -322,13 +322,14 @@ bool looksLike(quint64 one, quint64 other)
 int pixelsOf(const QColor& colour, const QImage& image)
 {
     constexpr int kNear = 40; // the hues are 45 degrees apart: at least 127 in one channel
+    const QRgb wanted = colour.rgb();
     int count = 0;
     for (int y = 0; y < image.height(); ++y) {
         for (int x = 0; x < image.width(); ++x) {
             const QRgb pixel = image.pixel(x, y);
-            count += std::abs(qRed(pixel) - colour.red()) < kNear
-                    && std::abs(qGreen(pixel) - colour.green()) < kNear
-                    && std::abs(qBlue(pixel) - colour.blue()) < kNear
+            count += std::abs(qRed(pixel) - qRed(wanted)) < kNear
+                    && std::abs(qGreen(pixel) - qGreen(wanted)) < kNear
+                    && std::abs(qBlue(pixel) - qBlue(wanted)) < kNear
                 ? 1
                 : 0;
         }
