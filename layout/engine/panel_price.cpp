@@ -9,7 +9,7 @@ namespace wainscot::engine {
 
 namespace {
 
-constexpr double kWhite = 60; // squared share of the page
+constexpr double kWhite = 200; // squared share of the page
 constexpr double kLeftOut = 30; // each piece there was no room for
 
 double priceOf(const DroppedWish& wish)

@@ -80,8 +80,8 @@ TEST_F(EngineQuality, WhatShouldHoldHoldsNearlyEverywhere)
 {
     for (const StyleTest& test : styleTests())
         if (test.goal > 0) {
-            EXPECT_GE(s_sum.passed[test.number], s_sum.pages * (test.goal - 0.02))
-                << test.number << " " << test.says;
+            const int least = int(s_sum.pages * (test.goal - 0.02)); // of few pages, whole ones
+            EXPECT_GE(s_sum.passed[test.number], least) << test.number << " " << test.says;
         }
 }
 

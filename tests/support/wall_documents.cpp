@@ -52,6 +52,16 @@ constexpr std::array kUnseenPhotos{SizePx{5472, 3648},
     SizePx{3000, 5333}};
 constexpr std::array kUnseenWorks{SizePx{3300, 2550}, SizePx{2550, 3300}, SizePx{1900, 5100}};
 
+bool isAdults(PieceKind kind)
+{
+    return kind == PieceKind::Interpretation || kind == PieceKind::NextStep;
+}
+
+int leastPieces(Size size)
+{
+    return size == Size::Sparse ? 7 : size == Size::Normal ? 15 : 60;
+}
+
 class Maker {
 public:
     Maker(Set set, int number)
@@ -87,9 +97,20 @@ public:
         photo(0).dominant = true;
         --left;
         const bool labelled = m_dice.between(0, 1) == 0;
-        for (int group = 1; left > 0; ++group)
+        int group = 1;
+        for (; left > 0; ++group)
             left -= addGroup(group, left, labelled);
         addAdults();
+        // Where the adults' words found no room, the children have more of theirs.
+        std::vector<Piece> adults;
+        while (isAdults(m_out.pieces.back().kind)) {
+            adults.insert(adults.begin(), m_out.pieces.back());
+            m_out.pieces.pop_back();
+        }
+        const int least = leastPieces(m_out.size) - int(adults.size());
+        for (; int(m_out.pieces.size()) < least; ++group)
+            addGroup(group, least - int(m_out.pieces.size()), labelled);
+        m_out.pieces.insert(m_out.pieces.end(), adults.begin(), adults.end());
         for (std::size_t k = 0; k < m_out.pieces.size(); ++k)
             m_out.pieces[k].order = int(k);
         return std::move(m_out);
