@@ -58,6 +58,7 @@ std::variant<Again, Failure> EditedPage::run()
     // What the teacher has had is good enough, even where anew something better would come out.
     const Arrangement before = asItStood();
     const PagePrice::Price stood = m_price.of(before);
+    m_touching = touchingGroups(before);
     const bool removed = before.items.size() < m_before.size(); // and its place is white now
     m_dearest = std::max(m_wish.dearest * fair + kSpare, removed ? 0 : stood.withFaults);
     m_inversions = std::max(m_found.front().arrangement.orderInversions, before.orderInversions);
@@ -265,9 +266,31 @@ std::vector<std::set<ItemId>> EditedPage::nearest() const
     return out;
 }
 
-// Nothing lies over another piece, no stranger within the rectangle of a group.
+// Groups of which one stands directly below the other, the row of white between them gone.
+std::set<std::pair<int, int>> EditedPage::touchingGroups(const Arrangement& page) const
+{
+    std::map<ItemId, int> groupOf;
+    for (const Item& item : m_request.items)
+        groupOf[item.id] = item.group;
+    std::set<std::pair<int, int>> out;
+    for (const Placement& upper : page.items)
+        for (const Placement& lower : page.items) {
+            const int group = groupOf[upper.id];
+            const int other = groupOf[lower.id];
+            if (group > 0 && other > 0 && group != other && shareColumns(upper.at, lower.at)
+                && upper.at.y + upper.at.h == lower.at.y)
+                out.emplace(group, other);
+        }
+    return out;
+}
+
+// Nothing lies over another piece, no stranger within the rectangle of a group, and groups stand
+// apart unless they did not before.
 bool EditedPage::isTidy(const Arrangement& page) const
 {
+    for (const auto& pair : touchingGroups(page))
+        if (m_touching.count(pair) == 0)
+            return false;
     for (std::size_t a = 0; a < page.items.size(); ++a)
         for (std::size_t b = a + 1; b < page.items.size(); ++b)
             if (overlap(page.items[a].at, page.items[b].at))

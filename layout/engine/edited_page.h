@@ -35,6 +35,7 @@ private:
     [[nodiscard]] std::vector<std::set<ItemId>> neighbourhoods() const;
     [[nodiscard]] std::vector<std::set<ItemId>> nearest() const;
     [[nodiscard]] int distance(const GridRect& at) const;
+    [[nodiscard]] std::set<std::pair<int, int>> touchingGroups(const Arrangement& page) const;
     [[nodiscard]] bool isTidy(const Arrangement& page) const;
     void tryPushing();
     // A piece that takes the cell `to`, having had `from`; others whose cells change with it.
@@ -69,6 +70,7 @@ private:
     TextMemo m_text;
     PagePrice m_price;
     std::set<ItemId> m_touched;
+    std::set<std::pair<int, int>> m_touching; // groups without white between them as it stood
     std::vector<Again> m_found; // the first one is arranged anew; ratios are prices here
     double m_dearest = 0; // price of what is good enough
     int m_inversions = 0; // that it may have

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <map>
+#include <set>
 
 namespace wainscot::engine {
 namespace {
@@ -34,6 +36,25 @@ void expectTidy(const Request& request, const Arrangement& page)
     }
 }
 
+// Groups that stand one directly above the other, without the row of white between them.
+std::set<std::pair<int, int>> groupsThatTouch(const Request& request, const Arrangement& page)
+{
+    std::map<ItemId, int> groupOf;
+    for (const Item& item : request.items)
+        groupOf[item.id] = item.group;
+    std::set<std::pair<int, int>> touching;
+    for (const Placement& upper : page.items)
+        for (const Placement& lower : page.items) {
+            const GridRect& a = upper.at;
+            const GridRect& b = lower.at;
+            const bool below = a.x < b.x + b.w && b.x < a.x + a.w && a.y + a.h == b.y;
+            const std::pair groups{groupOf[upper.id], groupOf[lower.id]};
+            if (below && groups.first > 0 && groups.second > 0 && groups.first != groups.second)
+                touching.insert(groups);
+        }
+    return touching;
+}
+
 Sums sumsOf(EditKind kind)
 {
     Sums sums;
@@ -51,6 +72,10 @@ Sums sumsOf(EditKind kind)
         if (again == nullptr)
             continue;
         expectTidy(request, again->arrangement);
+        const auto touched = groupsThatTouch(request, edited->before);
+        for (const auto& pair : groupsThatTouch(request, again->arrangement)) {
+            EXPECT_EQ(touched.count(pair), 1U) << pair.first << " above " << pair.second;
+        }
         const double moved =
             difference(untouched(*edited), again->arrangement.items, request).pieces;
         EXPECT_NEAR(moved, again->movement, 1e-9);
