@@ -220,6 +220,10 @@ void MainWindow::refresh()
 
 bool MainWindow::openBook(const QString& path)
 {
+    if (m_work.isBusy()) { // what it finds belongs to the book it was begun for
+        m_sill->announce(tr("Wait until this is done: %1.").arg(m_work.name()));
+        return false;
+    }
     const Result<> opened = m_session.open(path);
     if (!opened) {
         m_sill->announce(sentenceFor(opened.error()));

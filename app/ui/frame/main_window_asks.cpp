@@ -54,6 +54,10 @@ void MainWindow::beginNamedBook()
 
 void MainWindow::beginBook(const QString& folder, const QString& title)
 {
+    if (m_work.isBusy()) { // as openBook, before a folder is made
+        m_sill->announce(tr("Wait until this is done: %1.").arg(m_work.name()));
+        return;
+    }
     const Result<> made = NewBookJob{folder, title}.run({});
     if (!made)
         m_sill->announce(sentenceFor(made.error()));

@@ -7012,6 +7012,10 @@ Quien la olvide no podrá abrir el archivo.</translation>
         <source>Pictures and scans (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)</source>
         <translation>Imágenes y escaneos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.pdf)</translation>
     </message>
+    <message>
+        <source>Wait until this is done: %1.</source>
+        <translation>Hay que esperar a que termine: %1.</translation>
+    </message>
 </context>
 <context>
     <name>wainscot::ui::MeetingRun</name>
