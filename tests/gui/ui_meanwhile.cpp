@@ -156,6 +156,18 @@ TEST(Meanwhile, NoOtherBookIsOpenedWhileWorkIsDone)
     EXPECT_TRUE(at.book().children.isEmpty());
 }
 
+TEST(Meanwhile, WhoeverAsksForMoreIsToldToWait)
+{
+    WindowAtWork at;
+    at.window().gatherPhotos(at.file(QStringLiteral("photos")), QStringLiteral("Puddle"));
+    ASSERT_TRUE(at.window().work().isBusy());
+    at.window().gatherChildren(at.file(QStringLiteral("children.csv")));
+    EXPECT_THAT(at.window().sill().said().toStdString(),
+        ::testing::HasSubstr(
+            "Wait until this is done: " + at.window().work().name().toStdString()));
+    at.settle();
+}
+
 TEST(Meanwhile, TheWindowGoesWhileWorkIsDone)
 {
     auto at = std::make_unique<WindowAtWork>();

@@ -60,6 +60,39 @@ TEST(Window, HasNoControlWithoutAName)
 }
 
 // However late a page was built: rail, page, sill, and each control once.
+// The judge of the panel answers half a second after an edit; what was announced stays all the
+// same.
+TEST(Window, KeepsWhatWasAnnouncedUntilAnotherPlace)
+{
+    WindowAtWork at;
+    at.propose();
+    Sill& sill = at.window().sill();
+    const QString before = sill.said();
+    sill.announce(QStringLiteral("Sent to the printer."));
+    sill.say(QStringLiteral("One panel."), QStringLiteral("Nothing is missing."));
+    EXPECT_EQ(sill.said(), QStringLiteral("Sent to the printer."));
+    at.window().go(Place::Keep);
+    at.settle();
+    EXPECT_NE(sill.said(), QStringLiteral("Sent to the printer."));
+    EXPECT_NE(sill.said(), before);
+}
+
+TEST(Window, ShowsWhatWasSaidMeanwhileOnceSomebodyWorksOn)
+{
+    WindowAtWork at;
+    at.propose();
+    Sill& sill = at.window().sill();
+    sill.announce(QStringLiteral("Sent to the printer."));
+    sill.say(QStringLiteral("One panel."), QStringLiteral("Nothing is missing."));
+    QTest::keyClick(&at.window(), Qt::Key_Shift);
+    EXPECT_EQ(sill.said(), QStringLiteral("Sent to the printer.")) << "nobody has read it yet";
+    QTest::qWait(4200);
+    sill.say(QStringLiteral("One panel."), QStringLiteral("Nothing is missing."));
+    EXPECT_EQ(sill.said(), QStringLiteral("Sent to the printer."));
+    QTest::keyClick(&at.window(), Qt::Key_Shift);
+    EXPECT_EQ(sill.said(), QStringLiteral("Nothing is missing."));
+}
+
 TEST(Window, IsWalkedByTabFromTheRailToTheSill)
 {
     WindowAtWork at;

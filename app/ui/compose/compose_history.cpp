@@ -42,16 +42,18 @@ void ComposePlace::showHistory()
     canvas().putBack();
     const auto steps = std::make_shared<std::vector<DisplayStep>>(
         historyOf(m_session.book(), m_session.stepsDone(), display->id, kMostSteps));
+    if (m_work.isBusy()) { // what this sitting knows has to do
+        offerHistory(*steps, {});
+        return;
+    }
     const DisplayPastJob job{m_session.folder(), display->id};
-    const bool started = m_work.start<std::vector<DisplayThen>>(
+    m_work.start<std::vector<DisplayThen>>(
         tr("Looking for earlier days"),
         [job, steps, now = m_session.book()](
             const JobRun& run) { return job.run(steps->empty() ? now : steps->back().book, run); },
         [this, steps](Result<std::vector<DisplayThen>> past) {
             offerHistory(*steps, past ? *past : std::vector<DisplayThen>());
         });
-    if (!started)
-        offerHistory(*steps, {});
 }
 
 ComposePlace::Offer ComposePlace::offerOfThen(

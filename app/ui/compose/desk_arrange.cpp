@@ -52,7 +52,7 @@ void Desk::arrangeAgain(int gesture, const PieceIds& edited)
     const ClearedPanel cleared = clearedAs(pieces);
     const Rearrangement arrangement(
         cleared, drawn->style, std::move(pieces), measurerFor(cleared), edited);
-    const bool started = m_work.start<std::vector<Piece>>(
+    m_work.start<std::vector<Piece>>(
         tr("Arranging around what is pinned"),
         [arrangement](const JobRun& run) { return arrangement.run(run); },
         [this, gesture](Result<std::vector<Piece>> result) {
@@ -61,8 +61,6 @@ void Desk::arrangeAgain(int gesture, const PieceIds& edited)
             else
                 Q_EMIT announced(whyNot(result.error()));
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 // The pieces that were not chosen are held where they are, pinned or not.
@@ -78,7 +76,7 @@ void Desk::arrangeOnly(const PieceIds& ids)
     }
     const ClearedPanel cleared = clearedAs(pieces);
     const Rearrangement arrangement(cleared, drawn->style, std::move(pieces), measurerFor(cleared));
-    const bool started = m_work.start<std::vector<Piece>>(
+    m_work.start<std::vector<Piece>>(
         tr("Arranging what is in your hand"),
         [arrangement](const JobRun& run) { return arrangement.run(run); },
         [this, ids](Result<std::vector<Piece>> result) {
@@ -91,8 +89,6 @@ void Desk::arrangeOnly(const PieceIds& ids)
             });
             takeOver(*result, tr("Arranged %1 pieces").arg(ids.size()), 0);
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void Desk::arrangeDisplay()
@@ -125,7 +121,7 @@ void Desk::arrangePanels(const std::vector<PanelId>& which, const QString& label
             std::make_shared<PanelMeasurer>(
                 drawn.cleared.pieces(), drawn.style, m_drawn->display.language));
     }
-    const bool started = m_work.start<std::vector<Piece>>(
+    m_work.start<std::vector<Piece>>(
         tr("Arranging the display"),
         [all](const JobRun& run) -> Result<std::vector<Piece>> {
             std::vector<Piece> arranged;
@@ -144,8 +140,6 @@ void Desk::arrangePanels(const std::vector<PanelId>& which, const QString& label
             else
                 Q_EMIT announced(whyNot(result.error()));
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void Desk::findOtherWays()
@@ -153,7 +147,7 @@ void Desk::findOtherWays()
     const Panel* panel = m_session.panel();
     if (panel == nullptr)
         return;
-    const bool started = m_work.start<AlternativesOutcome>(
+    m_work.start<AlternativesOutcome>(
         tr("Looking for other ways"),
         [job = AlternativesJob{panel->id}, book = m_session.book()](
             const JobRun& run) { return job.run(book, run); },
@@ -167,8 +161,6 @@ void Desk::findOtherWays()
             if (!result->says.isEmpty())
                 Q_EMIT announced(result->says);
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void Desk::takeWay(const std::vector<Piece>& way)
@@ -200,7 +192,7 @@ void Desk::propose()
 void Desk::startProposal(const ArrangeJob& job, const QString& label)
 {
     using Answer = std::variant<ArrangeOutcome, ArrangeFailure>;
-    const bool started = m_work.start<Answer>(
+    m_work.start<Answer>(
         tr("Proposing a panel"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
         [this, label](Result<Answer> result) {
@@ -211,8 +203,6 @@ void Desk::startProposal(const ArrangeJob& job, const QString& label)
             else
                 takeProposal(std::get<ArrangeOutcome>(*result), label);
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void Desk::takeProposal(ArrangeOutcome& outcome, const QString& label)
@@ -294,7 +284,7 @@ void Desk::findKinds()
     KindsJob job{jobForDisplay()};
     if (m_drawn)
         job.asked.panels = std::max(1, int(m_drawn->panels.size()));
-    const bool started = m_work.start<KindsOutcome>(
+    m_work.start<KindsOutcome>(
         tr("Trying every kind of panel"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
         [this](Result<KindsOutcome> result) {
@@ -305,8 +295,6 @@ void Desk::findKinds()
             else
                 Q_EMIT kindsFound(result->kinds);
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 // The book may have moved on while one chose; then the edit does not fit and says so.

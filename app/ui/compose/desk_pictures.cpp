@@ -52,12 +52,10 @@ void Desk::takePictures(const QStringList& files, const std::optional<RectMm>& c
                 tr("1 more page is under What you have (F4)."),
                 tr("%1 more pages are under What you have (F4).")));
     };
-    const bool started = m_work.start<GatheredFiles>(
+    m_work.start<GatheredFiles>(
         tr("Gathering pictures"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
         done);
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void Desk::takeImage(const QImage& image, const std::optional<RectMm>& cell)

@@ -65,6 +65,7 @@ MainWindow::MainWindow(QWidget* parent)
     connect(&m_work, &Work::started, m_sill, &Sill::workStarted);
     connect(&m_work, &Work::progressed, m_sill, &Sill::workProgressed);
     connect(&m_work, &Work::ended, m_sill, &Sill::workEnded);
+    connect(&m_work, &Work::refused, this, &MainWindow::sayToWait);
     connect(&m_session, &Session::changed, this, &MainWindow::refresh);
     connect(&m_session, &Session::moved, this, &MainWindow::refresh);
     connect(&m_session, &Session::refused, m_sill, &Sill::announce);
@@ -152,12 +153,18 @@ void MainWindow::paintEvent(QPaintEvent* event)
     QPainter(this).fillRect(event->rect(), tokens().window);
 }
 
+void MainWindow::sayToWait()
+{
+    m_sill->announce(tr("Wait until this is done: %1.").arg(m_work.name()));
+}
+
 void MainWindow::go(Place place)
 {
     if (m_place == Place::Gather)
         m_gather->leave();
     m_listen->leave();
     m_place = place;
+    m_sill->letGo();
     m_compose->endWriting(true);
     refresh();
     // What was just put in is not shown before the event loop comes round.
@@ -221,7 +228,7 @@ void MainWindow::refresh()
 bool MainWindow::openBook(const QString& path)
 {
     if (m_work.isBusy()) { // what it finds belongs to the book it was begun for
-        m_sill->announce(tr("Wait until this is done: %1.").arg(m_work.name()));
+        sayToWait();
         return false;
     }
     const Result<> opened = m_session.open(path);

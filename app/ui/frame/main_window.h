@@ -160,6 +160,7 @@ private:
     void refresh(); // everything that is said about the book
     void refreshRail();
     void refreshSill();
+    void sayToWait(); // for the work that is running
     void refreshPlaces();
     void fillWelcome();
     void makeGather();

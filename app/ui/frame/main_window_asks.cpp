@@ -55,7 +55,7 @@ void MainWindow::beginNamedBook()
 void MainWindow::beginBook(const QString& folder, const QString& title)
 {
     if (m_work.isBusy()) { // as openBook, before a folder is made
-        m_sill->announce(tr("Wait until this is done: %1.").arg(m_work.name()));
+        sayToWait();
         return;
     }
     const Result<> made = NewBookJob{folder, title}.run({});

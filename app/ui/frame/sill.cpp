@@ -1,6 +1,7 @@
 #include "app/ui/frame/sill.h"
 
 #include <QAccessible>
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QPaintEvent>
 #include <QPainter>
@@ -12,6 +13,7 @@ namespace wainscot::ui {
 namespace {
 
 constexpr int kShowWorkAfterMs = 400; // shorter work needs no words
+constexpr qint64 kReadMs = 4000; // two lines can be read in it (common practice, no source)
 
 } // namespace
 
@@ -67,21 +69,45 @@ Sill::Sill(QWidget* parent)
         m_work->show();
         m_next->hide();
     });
+    qApp->installEventFilter(this);
     setFixedHeight(qMax(scaled(56), sizeHint().height()));
 }
 
 void Sill::say(const QString& done, const QString& missing)
 {
     m_done->setText(done);
-    m_missing->setText(missing);
+    m_waiting = missing;
+    if (!m_announced.isValid())
+        m_missing->setText(missing);
 }
 
 void Sill::announce(const QString& sentence)
 {
+    if (!m_announced.isValid())
+        m_waiting = m_missing->text();
     m_missing->setText(sentence);
+    m_announced.start();
     // Said politely to who does not see the sill.
     QAccessibleEvent alert(m_missing, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);
+}
+
+void Sill::letGo()
+{
+    if (!m_announced.isValid())
+        return;
+    m_announced.invalidate();
+    m_missing->setText(m_waiting);
+}
+
+// Whoever goes on working has read it.
+bool Sill::eventFilter(QObject* watched, QEvent* event)
+{
+    const bool pressed =
+        event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress;
+    if (pressed && m_announced.isValid() && m_announced.elapsed() > kReadMs)
+        letGo();
+    return QWidget::eventFilter(watched, event);
 }
 
 void Sill::setUndo(const QString& what)

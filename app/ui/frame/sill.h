@@ -1,6 +1,7 @@
 // The sill along the bottom: what is done, what is missing, undo by name, and the one next step.
 #pragma once
 
+#include <QElapsedTimer>
 #include <QProgressBar>
 #include <QTimer>
 #include <QWidget>
@@ -15,8 +16,10 @@ class Sill : public QWidget {
 public:
     explicit Sill(QWidget* parent = nullptr);
     void say(const QString& done, const QString& missing);
-    // In place of the second sentence until the next `say`.
+    // In place of the second sentence, whatever is said meanwhile: for some seconds at least, and
+    // then until somebody presses a key or a button, or `letGo`.
     void announce(const QString& sentence);
+    void letGo(); // what is said shows again
     void setUndo(const QString& what); // empty: nothing to undo
     void setNext(const QString& step); // empty: no next step
     [[nodiscard]] QString nextStep() const;
@@ -34,6 +37,7 @@ Q_SIGNALS:
     void stopAsked();
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -45,6 +49,8 @@ private:
     Button* m_undo;
     Button* m_next;
     QTimer m_showWork;
+    QElapsedTimer m_announced; // not valid: nothing is
+    QString m_waiting; // was said meanwhile
     bool m_hasNext = false;
 };
 

@@ -4005,10 +4005,6 @@
         <translation>Ordenando alrededor de lo fijado</translation>
     </message>
     <message>
-        <source>Wait until this is done: %1.</source>
-        <translation>Hay que esperar a que termine: %1.</translation>
-    </message>
-    <message>
         <source>Arranging what is in your hand</source>
         <translation>Ordenando lo que está en la mano</translation>
     </message>
@@ -5711,10 +5707,6 @@ Desde %3 m hacen falta %4 (%5); de cerca, %6 (%7).</translation>
     <message>
         <source>Making a draft for a wall</source>
         <translation>Haciendo un borrador para la pared</translation>
-    </message>
-    <message>
-        <source>Wait until this is done: %1.</source>
-        <translation>Hay que esperar a que termine: %1.</translation>
     </message>
     <message>
         <source>A draft for a wall</source>

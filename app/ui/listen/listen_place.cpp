@@ -164,7 +164,7 @@ void ListenPlace::makeWall(const std::vector<GroupId>& groups)
     job.groups = groups;
     job.display = draftName(m_session.book(), experience->title);
     using Outcome = std::variant<ArrangeOutcome, ArrangeFailure>;
-    const bool started = m_work.start<Outcome>(
+    m_work.start<Outcome>(
         tr("Making a draft for a wall"),
         [job, book = m_session.book()](const JobRun& run) { return job.run(book, run); },
         [this](Result<Outcome> result) {
@@ -178,8 +178,6 @@ void ListenPlace::makeWall(const std::vector<GroupId>& groups)
             else
                 takeWall(std::get<ArrangeOutcome>(*result));
         });
-    if (!started)
-        Q_EMIT announced(tr("Wait until this is done: %1.").arg(m_work.name()));
 }
 
 void ListenPlace::takeWall(const ArrangeOutcome& outcome)

@@ -19,8 +19,10 @@ Work::~Work()
 
 bool Work::startAny(const QString& name, Body body)
 {
-    if (m_busy)
+    if (m_busy) {
+        Q_EMIT refused(m_name);
         return false;
+    }
     m_busy = true;
     m_cancel = false;
     m_name = name;

@@ -17,8 +17,8 @@ public:
     explicit Work(QObject* parent = nullptr);
     ~Work() override; // stops what is running and waits for it
 
-    // Runs `job` in a worker and then `done` with its answer in this object's thread. Answers
-    // false, and does nothing, while something else is running.
+    // Runs `job` in a worker and then `done` with its answer in this object's thread. While
+    // something else is running it does nothing but say `refused`, and answers false.
     template <class T>
     bool start(const QString& name,
         std::function<Result<T>(const JobRun&)> job,
@@ -37,6 +37,7 @@ public:
 
 Q_SIGNALS:
     void started(const QString& name);
+    void refused(const QString& running);
     void progressed(const QString& doing, int done, int of);
     void ended();
 
