@@ -43,9 +43,11 @@ EditedPage::EditedPage(Request request,
     , m_text(text)
     , m_price(m_request, m_text)
 {
-    for (const Item& item : m_request.items)
+    for (const Item& item : m_request.items) {
+        m_groupOf[item.id] = item.group;
         if (m_before.count(item.id) == 0 || isEdited(item.id))
             m_touched.insert(item.id);
+    }
 }
 
 std::variant<Again, Failure> EditedPage::run()
@@ -106,9 +108,7 @@ int EditedPage::inversionsOf(const Arrangement& page) const
     std::vector<int> groups;
     for (const Placement& place : page.items) {
         cells.push_back(place.at);
-        for (const Item& item : m_request.items)
-            if (item.id == place.id)
-                groups.push_back(item.group);
+        groups.push_back(m_groupOf.at(place.id));
     }
     return orderInversions(cells, groups);
 }
@@ -269,14 +269,11 @@ std::vector<std::set<ItemId>> EditedPage::nearest() const
 // Groups of which one stands directly below the other, the row of white between them gone.
 std::set<std::pair<int, int>> EditedPage::touchingGroups(const Arrangement& page) const
 {
-    std::map<ItemId, int> groupOf;
-    for (const Item& item : m_request.items)
-        groupOf[item.id] = item.group;
     std::set<std::pair<int, int>> out;
     for (const Placement& upper : page.items)
         for (const Placement& lower : page.items) {
-            const int group = groupOf[upper.id];
-            const int other = groupOf[lower.id];
+            const int group = m_groupOf.at(upper.id);
+            const int other = m_groupOf.at(lower.id);
             if (group > 0 && other > 0 && group != other && shareColumns(upper.at, lower.at)
                 && upper.at.y + upper.at.h == lower.at.y)
                 out.emplace(group, other);
@@ -295,12 +292,9 @@ bool EditedPage::isTidy(const Arrangement& page) const
         for (std::size_t b = a + 1; b < page.items.size(); ++b)
             if (overlap(page.items[a].at, page.items[b].at))
                 return false;
-    std::map<ItemId, int> groupOf;
-    for (const Item& item : m_request.items)
-        groupOf[item.id] = item.group;
     std::map<int, GridRect> around;
     for (const Placement& place : page.items) {
-        const int group = groupOf[place.id];
+        const int group = m_groupOf.at(place.id);
         const auto [at, isNew] = around.try_emplace(group, place.at);
         if (isNew || group == 0)
             continue;
@@ -314,7 +308,8 @@ bool EditedPage::isTidy(const Arrangement& page) const
     }
     return std::all_of(page.items.begin(), page.items.end(), [&](const Placement& place) {
         return std::none_of(around.begin(), around.end(), [&](const auto& one) {
-            return one.first > 0 && one.first != groupOf[place.id] && overlap(one.second, place.at);
+            return one.first > 0 && one.first != m_groupOf.at(place.id)
+                && overlap(one.second, place.at);
         });
     });
 }

@@ -70,6 +70,7 @@ private:
     TextMemo m_text;
     PagePrice m_price;
     std::set<ItemId> m_touched;
+    std::map<ItemId, int> m_groupOf;
     std::set<std::pair<int, int>> m_touching; // groups without white between them as it stood
     std::vector<Again> m_found; // the first one is arranged anew; ratios are prices here
     double m_dearest = 0; // price of what is good enough

@@ -56,9 +56,8 @@ std::string srgbProfile()
     const cmsHPROFILE profile = cmsCreate_sRGBProfile();
     if (profile == nullptr)
         throw std::runtime_error("the sRGB profile cannot be made");
-    // The newest that PDF 1.7 takes (ISO 32000-1, table 67). Earlier ones hold curves as tables,
-    // and poppler then takes some 70 ms longer for each page, because it turns them round by
-    // search.
+    // ICC.1:2004-10, the newest that PDF 1.7 takes (PDF Reference 1.7, table 4.17). Version 2 holds
+    // curves as tables, which poppler turns round by search: some 70 ms for each page.
     cmsSetProfileVersion(profile, 4.2);
     cmsUInt32Number length = 0;
     cmsSaveProfileToMem(profile, nullptr, &length);

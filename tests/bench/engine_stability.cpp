@@ -55,8 +55,7 @@ bool printStabilityTable(const BenchOptions& options)
     std::printf(
         "One edit on each of %d pages; goal: after an edit untouched pieces move <= %.2f on "
         "average (1 - overlap)\n%-16s %6s %9s %7s %9s %12s %8s   gave way: nothing, neighbours, "
-        "page, "
-        "anew\n",
+        "page, anew\n",
         documents,
         kMostMovement,
         "edit",

@@ -79,6 +79,25 @@ TEST_F(ForTheArchive, EveryClauseIsKeptInFiveScriptsWithAndWithoutMarks)
     EXPECT_EQ(archive::faultsOf(written(true)), QStringList());
 }
 
+// ICC.1:2004-10 (sections 7.2.4 and 10.15, numbers from memory): version 4.2, curves of the type
+// 'para'. A table would cost whoever opens the file some 70 ms for each page with poppler.
+TEST_F(ForTheArchive, TheColourProfileHoldsItsCurveAsAFormula)
+{
+    const QByteArray raw = written(false);
+    QPDF pdf;
+    pdf.processMemoryFile("a.pdf", raw.constData(), std::size_t(raw.size()));
+    const auto data = pdf.getRoot()
+                          .getKey("/OutputIntents")
+                          .getArrayItem(0)
+                          .getKey("/DestOutputProfile")
+                          .getStreamData();
+    const QByteArray profile(
+        reinterpret_cast<const char*>(data->getBuffer()), qsizetype(data->getSize()));
+    EXPECT_EQ(profile.mid(8, 2).toHex(), "0420");
+    EXPECT_EQ(profile.count("para"), 1) << "one for all three colours";
+    EXPECT_FALSE(profile.contains("curv"));
+}
+
 // ISO 19005-3, 6.8, and what two readers make of the attachment.
 TEST_F(ForTheArchive, AnAttachmentMakesItPart3AndComesOutWhole)
 {
