@@ -9,6 +9,7 @@ wainscot_test(jobs_golden golden SOURCES golden/sample_style.cpp LINK app_jobs)
 wainscot_test(jobs_class_list unit
   SOURCES unit/jobs_class_list.cpp unit/jobs_gather_files.cpp LINK test_books app_jobs test_scans)
 wainscot_test(jobs_kinds unit SOURCES unit/jobs_kinds.cpp LINK test_books app_jobs)
+wainscot_test(jobs_about_book unit SOURCES unit/jobs_about_book.cpp LINK test_books app_jobs)
 wainscot_test(jobs_erase unit SOURCES unit/jobs_erase.cpp LINK test_books app_jobs)
 wainscot_test(jobs_hang unit SOURCES unit/jobs_hang.cpp LINK test_books app_jobs)
 wainscot_test(jobs_listen unit SOURCES unit/jobs_listen.cpp LINK test_books app_jobs)

@@ -12,7 +12,8 @@ namespace wainscot::cli {
 
 namespace {
 
-constexpr std::array kNewOptions{OptionSpec{"title", "TEXT", "what the book is called", true}};
+constexpr std::array kNewOptions{OptionSpec{"title", "TEXT", "what the book is called", true},
+    OptionSpec{"language", "CODE", "its language (BCP 47): en, es, pt-BR ... (en)"}};
 constexpr std::array kSampleOptions{
     OptionSpec{"seed", "N", "another seed draws other pictures (1)"},
     OptionSpec{"children", "N", "an invented class of this many (the class of fourteen)"},
@@ -23,7 +24,9 @@ const QStringList kBook{QStringLiteral("BOOK")};
 
 Result<Answer> runNew(const Arguments& arguments, const JobRun& run)
 {
-    const NewBookJob job{arguments.positional(0), arguments.value("title")};
+    NewBookJob job{arguments.positional(0), arguments.value("title")};
+    if (arguments.has("language"))
+        job.language = arguments.value("language");
     if (const Result<> made = job.run(run); !made)
         return made.error();
     Answer answer;
@@ -105,6 +108,7 @@ Result<Answer> runShow(const Arguments& arguments, const JobRun& run)
         displays.append(toJson(display));
     Answer answer;
     answer.json = {{QStringLiteral("title"), outcome->title},
+        {QStringLiteral("language"), outcome->language},
         {QStringLiteral("children"), children},
         {QStringLiteral("experiences"), experiences},
         {QStringLiteral("displays"), displays}};
@@ -169,7 +173,12 @@ Result<Answer> runSample(const Arguments& arguments, const JobRun& run)
 std::vector<Command> bookCommands()
 {
     return {
-        {"new", "BOOK --title TEXT", "Makes an empty book.", kNewOptions, kBook, runNew},
+        {"new",
+            "BOOK --title TEXT [--language CODE]",
+            "Makes an empty book.",
+            kNewOptions,
+            kBook,
+            runNew},
         {"show",
             "BOOK",
             "Tells what a book holds and whose words are missing.",

@@ -62,6 +62,7 @@ struct Command {
 [[nodiscard]] std::vector<Command> eraseCommands();
 [[nodiscard]] std::vector<Command> rescueCommands(); // earlier, repair
 [[nodiscard]] std::vector<Command> withdrawnCommands();
+[[nodiscard]] std::vector<Command> aboutCommands(); // about
 [[nodiscard]] std::vector<Command> retentionCommands(); // keep-until
 
 } // namespace wainscot::cli

@@ -24,6 +24,7 @@ const std::vector<Command>& commands()
                  dataCommands(),
                  eraseCommands(),
                  withdrawnCommands(),
+                 aboutCommands(),
                  retentionCommands(),
                  rescueCommands()})
             table.insert(table.end(), part.begin(), part.end());

@@ -32,7 +32,8 @@ Mm usualReadingDistance(SizeMm panel)
     return std::max(panel.width, panel.height) <= Mm(432) ? Mm(1000) : Mm(1500);
 }
 
-Display displayFor(const ArrangeJob& job, const Display* known, const Experience& experience)
+Display displayFor(
+    const ArrangeJob& job, const Book& book, const Display* known, const Experience& experience)
 {
     Display display = known != nullptr ? *known : Display();
     display.experience = experience.id;
@@ -43,7 +44,7 @@ Display displayFor(const ArrangeJob& job, const Display* known, const Experience
         display.readingDistance = *job.readingDistance;
     else if (known == nullptr)
         display.readingDistance = usualReadingDistance(job.panelSize);
-    display.language = experience.language.isEmpty() ? display.language : experience.language;
+    display.language = languageOf(book, experience);
     return display;
 }
 
@@ -388,7 +389,7 @@ Result<std::variant<ArrangeOutcome, ArrangeFailure>> ArrangeJob::run(
             Says::tr("this book has no experience of that title")};
     }
     const Display* known = displayByName(book, display);
-    const Proposal proposal(book, displayFor(*this, known, *told), run);
+    const Proposal proposal(book, displayFor(*this, book, known, *told), run);
     const PermissionRules rules(book, proposal.display(), run.today);
     Material material = materialFor(book, *told, proposal.display(), rules, proposal.pinned());
     material.display.plan = choosePlan(*this, known, material);

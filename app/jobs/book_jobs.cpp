@@ -1,5 +1,6 @@
 #include "app/jobs/book_jobs.h"
 
+#include "app/jobs/about_book.h"
 #include "app/jobs/sentences.h"
 #include "core/base/says.h"
 #include "core/store/book_store.h"
@@ -12,9 +13,13 @@ Result<> NewBookJob::run(const JobRun& run) const
 {
     if (title.simplified().isEmpty())
         return Error{ErrorCode::WrongUse, Says::tr("A book needs a title"), {}};
+    const auto code = languageCode(language);
+    if (!code)
+        return code.error();
     run.report(Says::tr("Making %1").arg(folder));
     BookInfo info;
     info.title = title.simplified();
+    info.language = *code;
     auto made = BookStore::create(folder, info);
     if (!made)
         return made.error();
@@ -56,9 +61,7 @@ QString inWords(const Retention& retention)
 {
     if (!retention.until)
         return Says::tr("No day is set until which this book is kept.");
-    const QString day = QStringLiteral("%1 %2")
-                            .arg(daysInWords(*retention.until, *retention.until))
-                            .arg(retention.until->year());
+    const QString day = dateInWords(*retention.until);
     return retention.isOver
         ? Says::tr("This book was to be kept until %1. Pack it away, or erase what is in it.")
               .arg(day)

@@ -14,6 +14,7 @@ namespace wainscot {
 struct NewBookJob {
     QString folder; // must not exist, or be empty
     QString title;
+    QString language = QStringLiteral("en"); // of its walls, BCP 47
     Result<> run(const JobRun& run) const;
 };
 

@@ -2,9 +2,9 @@
 
 #include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
+#include "core/base/in_words.h"
+#include "core/base/wall_text.h"
 #include "layout/engine/plan.h"
-
-#include <QLocale>
 
 #include <algorithm>
 #include <map>
@@ -14,19 +14,14 @@ namespace wainscot {
 
 namespace {
 
-QString weekday(QDate day)
-{
-    return QLocale(QLocale::English).dayName(day.dayOfWeek());
-}
-
 // Where everything happened on one day, what was asked tells the moments apart.
 QString labelOf(const Material& material, const Moment& moment, bool oneDay)
 {
     const PromptSet* prompts = material.book->promptSets.find(material.experience.promptSet);
     const Prompt* prompt = prompts != nullptr ? prompts->find(moment.quote->prompt) : nullptr;
     if ((oneDay || !moment.day) && prompt != nullptr)
-        return prompt->text;
-    return moment.day ? dayInWords(*moment.day) : QString();
+        return prompt->textIn(material.language());
+    return moment.day ? dayInWords(*moment.day, material.language()) : QString();
 }
 
 bool isOneDay(const std::vector<Moment>& moments)
@@ -61,16 +56,21 @@ void addMoment(PanelDraft& draft, const Material& material, const Moment& moment
     draft.pieces.push_back(quotePiece(*moment.quote, group));
 }
 
-QString taughtBy(const std::vector<const Quote*>& quotes)
+QStringList scribesOf(const std::vector<const Quote*>& quotes)
 {
     QStringList scribes;
     for (const Quote* quote : quotes) {
         if (!quote->scribe.isEmpty() && !scribes.contains(quote->scribe))
             scribes.append(quote->scribe);
     }
-    return scribes.isEmpty() || scribes.size() > 2
-        ? QString()
-        : QStringLiteral(" by %1").arg(listInWords(scribes));
+    return scribes;
+}
+
+WallText howTaken(bool exact, bool readBack)
+{
+    if (exact)
+        return readBack ? WallText::AsSpokenReadBack : WallText::AsSpoken;
+    return readBack ? WallText::SomeTogetherReadBack : WallText::SomeTogether;
 }
 
 } // namespace
@@ -88,13 +88,16 @@ QString creditsFor(const Material& material, const std::vector<const Quote*>& qu
         exact = exact && quote->dictation == Dictation::Exact;
         readBack = readBack && quote->readBack;
     }
-    QString text = days.empty() ? QString()
-                                : daysInWords(*days.begin(), *days.rbegin()) + QStringLiteral(". ");
-    text += exact ? QStringLiteral("Words taken down as spoken")
-                  : QStringLiteral("Words taken down, some worked up together");
-    if (readBack)
-        text += QStringLiteral(" and read back");
-    return text + taughtBy(quotes) + QLatin1Char('.');
+    constexpr qsizetype kMostNamed = 2;
+    const QString& language = material.language();
+    QString text = wallText(howTaken(exact, readBack), language);
+    const QStringList scribes = scribesOf(quotes);
+    if (!scribes.isEmpty() && scribes.size() <= kMostNamed)
+        text = wallText(WallText::TakenBy, language).arg(text, listInWords(scribes, language));
+    text += QLatin1Char('.');
+    return days.empty()
+        ? text
+        : QStringLiteral("%1. %2").arg(daysInWords(*days.begin(), *days.rbegin(), language), text);
 }
 
 QString furtherTitle(const Material& material, const std::vector<const Quote*>& quotes, bool oneDay)
@@ -102,10 +105,12 @@ QString furtherTitle(const Material& material, const std::vector<const Quote*>& 
     QStringList days;
     for (const Quote* quote : quotes) {
         const auto day = material.dayOf(*quote);
-        if (day && !days.contains(weekday(*day)))
-            days.append(weekday(*day));
+        const QString name = day ? weekdayInWords(*day, material.language()) : QString();
+        if (day && !days.contains(name))
+            days.append(name);
     }
-    return oneDay || days.isEmpty() ? material.experience.title : listInWords(days);
+    return oneDay || days.isEmpty() ? material.experience.title
+                                    : capitalised(listInWords(days, material.language()));
 }
 
 bool isOfDays(const QString& plan)
@@ -139,7 +144,7 @@ std::vector<PanelDraft> draftDays(const Material& material, const Selection& sel
         for (const Moment& moment : moments)
             addMoment(draft, material, moment, oneDay);
     }
-    addAdultTexts(drafts.back(), experience);
+    addAdultTexts(drafts.back(), material);
     return drafts;
 }
 

@@ -1,6 +1,7 @@
 // Before and after.
 #include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
+#include "core/base/in_words.h"
 
 #include <algorithm>
 #include <map>
@@ -81,12 +82,12 @@ std::set<ChildId> speakersOf(const std::vector<const Quote*>& quotes)
 }
 
 void addDay(PanelDraft& draft,
-    QDate day,
+    const QString& day,
     const Picture& picture,
     const std::vector<const Quote*>& quotes,
     int group)
 {
-    draft.pieces.push_back(textPiece(PieceKind::Label, dayInWords(day)));
+    draft.pieces.push_back(textPiece(PieceKind::Label, day));
     draft.pieces.back().group = group;
     draft.pieces.push_back(picturePiece(picture, group, group == 0));
     for (const Quote* quote : quotes)
@@ -107,11 +108,10 @@ PanelDraft draftBefore(const Material& material)
     const auto now = chosen(after.quotes, speakersOf(then), kWordsAfter);
     const Experience& told = material.experience;
     draft.pieces.push_back(textPiece(PieceKind::Title, told.title));
-    addDay(draft, first, *before.picture, then, 1);
-    addDay(draft, last, *after.picture, now, 0);
+    addDay(draft, dayInWords(first, material.language()), *before.picture, then, 1);
+    addDay(draft, dayInWords(last, material.language()), *after.picture, now, 0);
     if (!told.interpretation.isEmpty())
-        draft.pieces.push_back(textPiece(
-            PieceKind::Interpretation, told.interpretation, QStringLiteral("What we make of it")));
+        draft.pieces.push_back(interpretationPiece(material));
     std::vector<const Quote*> all = then;
     all.insert(all.end(), now.begin(), now.end());
     if (const QString credits = creditsLine(material, all); !credits.isEmpty())

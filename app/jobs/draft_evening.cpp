@@ -1,4 +1,5 @@
 #include "app/jobs/draft_pieces.h"
+#include "core/base/wall_text.h"
 
 #include <algorithm>
 #include <array>
@@ -17,18 +18,14 @@ struct Heading {
     const char* language;
     const char* text;
 };
-// "For our families". Written from memory but for English.
-constexpr std::array kHeadings{Heading{"en", "For our families"},
-    Heading{"ar", "لعائلاتنا"},
-    Heading{"zh", "写给家人"},
-    Heading{"de", "Für unsere Familien"},
-    Heading{"fr", "Pour nos familles"},
-    Heading{"es", "Para nuestras familias"},
-    Heading{"pt", "Para as nossas famílias"},
-    Heading{"tr", "Ailelerimiz için"}};
+// "For our families", for languages without other words for walls. Written from memory.
+constexpr std::array kHeadings{
+    Heading{"ar", "لعائلاتنا"}, Heading{"zh", "写给家人"}, Heading{"tr", "Ailelerimiz için"}};
 
 QString headingIn(const QString& language)
 {
+    if (hasWallTexts(language))
+        return wallText(WallText::ForOurFamilies, language);
     for (const Heading& heading : kHeadings) {
         if (sameLanguage(QLatin1String(heading.language), language))
             return QString::fromUtf8(heading.text);
@@ -40,15 +37,9 @@ class Evening {
 public:
     Evening(const Material& material, const QString& second)
         : m_material(material)
-        , m_first(firstLanguage(material))
+        , m_first(material.language())
         , m_second(second)
     {
-    }
-
-    static QString firstLanguage(const Material& material)
-    {
-        const QString& own = material.experience.language;
-        return own.isEmpty() ? material.book->info.language : own;
     }
 
     PanelDraft draft()
@@ -209,7 +200,7 @@ QString secondLanguageOf(const Material& material)
     std::map<QString, Count> counts;
     for (const auto& [id, translation] : material.book->translations.rows()) {
         if (translation.experience != material.experience.id
-            || sameLanguage(translation.language, Evening::firstLanguage(material)))
+            || sameLanguage(translation.language, material.language()))
             continue;
         Count& count = counts[translation.language];
         ++count.all;

@@ -70,7 +70,7 @@ PanelDraft draftIdeas(const Material& material, const Selection& selection)
         if (!told.empty())
             addIdea(draft, *group, ++number, told);
     }
-    addAdultTexts(draft, experience);
+    addAdultTexts(draft, material);
     return draft;
 }
 

@@ -1,5 +1,7 @@
 #include "app/jobs/draft_pieces.h"
 
+#include "core/base/wall_text.h"
+
 #include <algorithm>
 
 namespace wainscot {
@@ -37,15 +39,26 @@ Piece quotePiece(const Quote& quote, int group)
     return piece;
 }
 
-void addAdultTexts(PanelDraft& draft, const Experience& experience)
+Piece interpretationPiece(const Material& material)
 {
-    if (!experience.interpretation.isEmpty())
-        draft.pieces.push_back(textPiece(PieceKind::Interpretation,
-            experience.interpretation,
-            QStringLiteral("What we make of it")));
-    if (!experience.nextSteps.isEmpty())
-        draft.pieces.push_back(
-            textPiece(PieceKind::NextStep, experience.nextSteps, QStringLiteral("Next")));
+    return textPiece(PieceKind::Interpretation,
+        material.experience.interpretation,
+        wallText(WallText::WhatWeMakeOfIt, material.language()));
+}
+
+Piece nextStepPiece(const Material& material)
+{
+    return textPiece(PieceKind::NextStep,
+        material.experience.nextSteps,
+        wallText(WallText::Next, material.language()));
+}
+
+void addAdultTexts(PanelDraft& draft, const Material& material)
+{
+    if (!material.experience.interpretation.isEmpty())
+        draft.pieces.push_back(interpretationPiece(material));
+    if (!material.experience.nextSteps.isEmpty())
+        draft.pieces.push_back(nextStepPiece(material));
 }
 
 QString creditsLine(const Material& material, const std::vector<const Quote*>& quotes)

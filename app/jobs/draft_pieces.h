@@ -10,7 +10,9 @@ namespace wainscot {
 [[nodiscard]] Piece picturePiece(const Picture& picture, int group, bool dominant);
 [[nodiscard]] Piece quotePiece(const Quote& quote, int group);
 // What the adult makes of it, and what comes next, where that is written.
-void addAdultTexts(PanelDraft& draft, const Experience& experience);
+void addAdultTexts(PanelDraft& draft, const Material& material);
+[[nodiscard]] Piece interpretationPiece(const Material& material);
+[[nodiscard]] Piece nextStepPiece(const Material& material);
 // The teacher's own line, or one made from what is known.
 [[nodiscard]] QString creditsLine(
     const Material& material, const std::vector<const Quote*>& quotes);

@@ -1,5 +1,7 @@
 #include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
+#include "core/base/in_words.h"
+#include "core/base/wall_text.h"
 
 #include <algorithm>
 #include <map>
@@ -13,21 +15,6 @@ namespace {
 constexpr std::size_t kMostMeetings = 4;
 constexpr std::size_t kMostQuotes = 2; // of a meeting
 constexpr int kMostNoteWords = 20;
-
-QString countInWords(std::size_t count)
-{
-    static const QStringList words{QStringLiteral("No"),
-        QStringLiteral("One"),
-        QStringLiteral("Two"),
-        QStringLiteral("Three"),
-        QStringLiteral("Four"),
-        QStringLiteral("Five"),
-        QStringLiteral("Six"),
-        QStringLiteral("Seven"),
-        QStringLiteral("Eight")};
-    const auto at = static_cast<qsizetype>(count);
-    return at < words.size() ? words[at] : QString::number(count);
-}
 
 // Two of the most starred, in the order they were told.
 void keepTheBest(std::vector<const Quote*>& quotes)
@@ -63,13 +50,19 @@ public:
         for (std::size_t at = 0; at < m_meetings.size(); ++at)
             addMeeting(at);
         if (!told.interpretation.isEmpty())
-            m_draft.pieces.push_back(textPiece(PieceKind::Interpretation,
-                told.interpretation,
-                QStringLiteral("What we make of it")));
+            m_draft.pieces.push_back(interpretationPiece(m_material));
         return std::move(m_draft);
     }
 
 private:
+    [[nodiscard]] QString countInWords(std::size_t count) const
+    {
+        const QStringList words =
+            wallText(WallText::NumbersInWords, m_material.language()).split(QLatin1Char(' '));
+        const auto at = static_cast<qsizetype>(count);
+        return at < words.size() ? words[at] : QString::number(count);
+    }
+
     QString contextLine() const
     {
         if (!m_material.experience.context.isEmpty())
@@ -79,10 +72,11 @@ private:
             for (const Quote* quote : meeting.quotes)
                 children.insert(quote->child);
         }
-        const QString who =
-            children.size() == 1 ? QStringLiteral("child") : QStringLiteral("children");
-        return QStringLiteral("%1 meetings, %2 %3. We kept the words and one picture from each.")
-            .arg(countInWords(m_meetings.size()), countInWords(children.size()).toLower(), who);
+        const QString meetings = capitalised(countInWords(m_meetings.size()));
+        if (children.size() == 1)
+            return wallText(WallText::MeetingsAndOneChild, m_material.language()).arg(meetings);
+        return wallText(WallText::MeetingsAndChildren, m_material.language())
+            .arg(meetings, countInWords(children.size()));
     }
 
     void addMeeting(std::size_t at)
@@ -95,7 +89,8 @@ private:
             m_draft.pieces.push_back(picturePiece(*picture, group, last));
             m_draft.pieces.back().text.clear(); // the day below says what a caption would
         }
-        m_draft.pieces.push_back(textPiece(PieceKind::Label, dayInWords(meeting.on)));
+        m_draft.pieces.push_back(
+            textPiece(PieceKind::Label, dayInWords(meeting.on, m_material.language())));
         m_draft.pieces.back().group = group;
         const auto words = meeting.notes.split(QLatin1Char(' '), Qt::SkipEmptyParts).size();
         if (words > 0 && words <= kMostNoteWords) {

@@ -141,8 +141,7 @@ PanelDraft draftDoor(const Material& material)
     for (const Quote* quote : chosen)
         draft.pieces.push_back(quotePiece(*quote, 0));
     if (!material.experience.nextSteps.isEmpty())
-        draft.pieces.push_back(
-            textPiece(PieceKind::NextStep, material.experience.nextSteps, QStringLiteral("Next")));
+        draft.pieces.push_back(nextStepPiece(material));
     if (const QString credits = creditsLine(material, chosen); !credits.isEmpty())
         draft.pieces.push_back(textPiece(PieceKind::Credits, credits));
     return draft;

@@ -17,7 +17,7 @@ PromptSet promptsFor(const Book& book, EditBuilder& edit)
 {
     if (!book.promptSets.isEmpty())
         return book.promptSets.rows().begin()->second;
-    PromptSet prompts = defaultPromptSet();
+    PromptSet prompts = defaultPromptSet(book.info.language);
     prompts.id = edit.newId<PromptSet>();
     edit.put(prompts);
     return prompts;

@@ -1,6 +1,8 @@
 #include "app/jobs/go_back.h"
 
 #include "app/jobs/sentences.h"
+#include "core/base/in_words.h"
+#include "core/base/says.h"
 #include "core/model/tables.h"
 
 #include <algorithm>
@@ -91,9 +93,9 @@ Edit editBackTo(const Book& now, const Book& then, const QString& label)
 
 QString inWords(const EarlierState& state)
 {
-    return QStringLiteral("%1 %2, %3: %4, %5, %6")
-        .arg(dayInWords(state.at.date()), QString::number(state.at.date().year()))
-        .arg(state.at.toString(QStringLiteral("HH:mm")),
+    return QStringLiteral("%1, %2: %3, %4, %5")
+        .arg(dayOfRecord(state.at.date(), languageOfSentences()),
+            state.at.toString(QStringLiteral("HH:mm")),
             counted(state.children, "child", "children"),
             counted(state.quotes, "answer", "answers"),
             counted(state.panels, "panel", "panels"));

@@ -210,8 +210,7 @@ std::vector<MadeFile> printedHangingList(const Book& book, const Wall& wall, QDa
 
 QString inWords(const MadeFile& made)
 {
-    const QString day =
-        QStringLiteral("%1 %2").arg(daysInWords(made.on, made.on)).arg(made.on.year());
+    const QString day = dateInWords(made.on);
     switch (made.kind) {
     case MadeFileKind::Panels:
         return Says::tr("the PDF %1 of %2").arg(made.name, day);

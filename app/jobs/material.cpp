@@ -56,6 +56,11 @@ std::optional<QDate> Material::dayOf(const Picture& picture) const
     return std::nullopt;
 }
 
+const QString& Material::language() const
+{
+    return languageOf(*book, experience);
+}
+
 QString Material::nameOf(ChildId child) const
 {
     const Child* known = book->children.find(child);

@@ -23,6 +23,7 @@ struct Material {
 
     [[nodiscard]] std::optional<QDate> dayOf(const Quote& quote) const;
     [[nodiscard]] std::optional<QDate> dayOf(const Picture& picture) const;
+    [[nodiscard]] const QString& language() const; // of what is drafted
     [[nodiscard]] QString nameOf(ChildId child) const; // for sentences to the adult
 };
 

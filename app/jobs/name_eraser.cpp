@@ -1,5 +1,8 @@
 #include "app/jobs/name_eraser.h"
 
+#include "app/jobs/sentences.h"
+#include "core/base/wall_text.h"
+
 #include <QFileInfo>
 
 #include <algorithm>
@@ -10,17 +13,19 @@ NameEraser::NameEraser(const Book& book, ChildId child)
     : m_book(book)
     , m_child(child)
     , m_names(book.children)
+    , m_aChild(wallText(WallText::AChild, book.info.language))
 {
 }
 
 void NameEraser::inAdultsText(QString& text)
 {
-    replace(text, QStringLiteral("a child"), QStringLiteral("A child"));
+    replace(text, m_aChild, capitalised(m_aChild));
 }
 
 void NameEraser::inChildsWords(QString& words)
 {
-    replace(words, QStringLiteral("[a child]"), QStringLiteral("[a child]"));
+    const QString instead = QStringLiteral("[%1]").arg(m_aChild);
+    replace(words, instead, instead);
 }
 
 bool NameEraser::isInFileName(const QString& fileName) const

@@ -31,6 +31,7 @@ private:
     const Book& m_book;
     ChildId m_child;
     NameFinder m_names;
+    QString m_aChild; // in the book's language
     int m_texts = 0;
     QStringList m_alsoNamedSo;
 };

@@ -1,10 +1,9 @@
 #include "app/jobs/sentences.h"
 
+#include "core/base/in_words.h"
 #include "core/base/says.h"
+#include "core/base/wall_text.h"
 #include "layout/engine/arrangement.h"
-
-#include <QLocale>
-#include <QRegularExpression>
 
 namespace wainscot {
 
@@ -23,13 +22,6 @@ QString withDetail(const QString& sentence, const Error& error)
     while (detail.endsWith(QLatin1Char('.')))
         detail.chop(1);
     return sentence + QStringLiteral(": ") + detail + QLatin1Char('.');
-}
-
-// Days and months are written as the panel's own words, so they do not follow the machine.
-const QLocale& wallLocale()
-{
-    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
-    return locale;
 }
 
 } // namespace
@@ -113,19 +105,6 @@ int exitCodeFor(ErrorCode code)
     return 4;
 }
 
-namespace {
-
-// Begins with the sound of i, not with a diphthong of it ("Ines", "Hilda"; not "hielo"). Some
-// languages say another "and" before it (Real Academia, Diccionario panhispánico, "y").
-bool beginsLikeI(const QString& word)
-{
-    static const QRegularExpression sound(QStringLiteral("^h?[ií](?![aeoáéó])"),
-        QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
-    return word.contains(sound);
-}
-
-} // namespace
-
 QString quoted(const QString& name)
 {
     return Says::tr("\"%1\"").arg(name);
@@ -133,30 +112,12 @@ QString quoted(const QString& name)
 
 QString listInWords(const QStringList& items)
 {
-    if (items.size() < 2)
-        return items.join(QString());
-    const QString others = items.mid(0, items.size() - 1).join(QStringLiteral(", "));
-    if (beginsLikeI(items.last()))
-        //: The second begins with the sound of i.
-        return Says::tr("%1 and %2").arg(others, items.last());
-    return others + Says::tr(" and ") + items.last();
+    return listInWords(items, languageOfSentences());
 }
 
-QString dayInWords(QDate day)
+QString dateInWords(QDate day)
 {
-    return wallLocale().toString(day, QStringLiteral("dddd, d MMMM"));
-}
-
-QString daysInWords(QDate first, QDate last)
-{
-    const QString end = wallLocale().toString(last, QStringLiteral("d MMMM"));
-    if (first == last)
-        return end;
-    const bool sameMonth = first.month() == last.month() && first.year() == last.year();
-    if (sameMonth)
-        return QString::number(first.day()) + QChar(0x2013) + end;
-    return wallLocale().toString(first, QStringLiteral("d MMMM"))
-        + QStringLiteral(" %1 ").arg(QChar(0x2013)) + end;
+    return dateInWords(day, languageOfSentences());
 }
 
 QString whyNoRoom(const engine::Failure& failure)
@@ -181,21 +142,20 @@ QString whyNoRoom(const engine::Failure& failure)
     return {};
 }
 
-namespace {
-
-const QString kContinued = QStringLiteral(" (continued)");
-
-} // namespace
-
-QString continued(const QString& label)
+QString continued(const QString& label, const QString& language)
 {
-    return label + kContinued;
+    return wallText(WallText::Continued, language).arg(label);
 }
 
 QString withoutContinued(QString label)
 {
-    if (label.endsWith(kContinued))
-        label.chop(kContinued.size());
+    for (const QString& language : wallLanguages()) {
+        const QString added = continued(QString(), language);
+        if (label.endsWith(added)) {
+            label.chop(added.size());
+            break;
+        }
+    }
     return label;
 }
 

@@ -27,17 +27,14 @@ struct Failure;
 // "Ada", "Ada and Ben", "Ada, Ben and Cem".
 [[nodiscard]] QString listInWords(const QStringList& items);
 
-// "Monday, 3 November". The label of a day; no year, as a panel hangs in its own.
-[[nodiscard]] QString dayInWords(QDate day);
-// "3 November", "3-6 November" with an en dash, "30 October - 2 November".
-[[nodiscard]] QString daysInWords(QDate first, QDate last);
+[[nodiscard]] QString dateInWords(QDate day); // "3 November 2026"
 
 // Why pieces cannot be arranged and what would help, as a clause: "two pinned pieces lie over each
 // other; move or unpin one."
 [[nodiscard]] QString whyNoRoom(const engine::Failure& failure);
 
 // "Tuesday, 3 November (continued)": the label of what goes on from the panel before.
-[[nodiscard]] QString continued(const QString& label);
+[[nodiscard]] QString continued(const QString& label, const QString& language);
 [[nodiscard]] QString withoutContinued(QString label);
 
 // With a capital letter first.

@@ -34,6 +34,7 @@ struct DisplaySummary {
 
 struct ShowOutcome {
     QString title;
+    QString language; // BCP 47
     std::vector<Child> children; // by name
     std::vector<ExperienceSummary> experiences;
     std::vector<DisplaySummary> displays;

@@ -2,6 +2,7 @@
 
 #include "app/jobs/draft_pieces.h"
 #include "app/jobs/sentences.h"
+#include "core/base/in_words.h"
 
 namespace wainscot {
 
@@ -45,7 +46,8 @@ QString daysOf(const Book& book, const Display& display)
     }
     if (days.empty() && experience->on)
         days.insert(*experience->on);
-    return days.empty() ? QString() : daysInWords(*days.begin(), *days.rbegin());
+    return days.empty() ? QString()
+                        : daysInWords(*days.begin(), *days.rbegin(), languageOf(book, *experience));
 }
 
 } // namespace wainscot

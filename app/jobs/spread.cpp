@@ -147,7 +147,7 @@ std::vector<Piece> Spread::pieces(int panel, int first, int last) const
             if (const Quote* quote = m_material.book->quotes.find(piece.quote))
                 told.push_back(quote);
             if (label && piece.kind == PieceKind::Label) {
-                piece.text = continued(piece.text);
+                piece.text = continued(piece.text, m_material.language());
                 label = false;
             }
             out.push_back(piece);

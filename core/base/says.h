@@ -10,4 +10,10 @@ struct Says {
     Q_DECLARE_TR_FUNCTIONS(Says)
 };
 
+// BCP 47
+inline QString languageOfSentences()
+{
+    return Says::tr("en", "the language these sentences are written in");
+}
+
 } // namespace wainscot

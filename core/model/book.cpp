@@ -59,6 +59,11 @@ const PanelTemplate* templateByName(const Book& book, const QString& name)
         book.templates, [&](const PanelTemplate& made) { return sameName(made.name, name); });
 }
 
+const QString& languageOf(const Book& book, const Experience& experience)
+{
+    return experience.language.isEmpty() ? book.info.language : experience.language;
+}
+
 bool sameLanguage(const QString& a, const QString& b)
 {
     const auto first = [](const QString& language) {

@@ -96,6 +96,8 @@ struct Book {
 [[nodiscard]] const Translation* translationOf(
     const Book& book, PictureId picture, const QString& language);
 [[nodiscard]] bool sameLanguage(const QString& a, const QString& b);
+// The experience's own; while it has none, the book's.
+[[nodiscard]] const QString& languageOf(const Book& book, const Experience& experience);
 [[nodiscard]] std::vector<const Panel*> panelsOf(const Book& book, DisplayId display); // by number
 [[nodiscard]] std::vector<const Piece*> piecesOf(const Book& book, PanelId panel); // by order
 

@@ -35,22 +35,6 @@ const Prompt* PromptSet::find(const QString& key) const
     return at == prompts.end() ? nullptr : &*at;
 }
 
-PromptSet defaultPromptSet()
-{
-    PromptSet set;
-    set.name = QStringLiteral("Notice, think, wonder");
-    set.language = QStringLiteral("en");
-    set.prompts = {
-        {QStringLiteral("notice"), QStringLiteral("What do you notice?"), {}, PromptSign::Eye},
-        {QStringLiteral("think"),
-            QStringLiteral("What do you think about it?"),
-            {},
-            PromptSign::Thought},
-        {QStringLiteral("wonder"), QStringLiteral("What do you wonder?"), {}, PromptSign::Question},
-    };
-    return set;
-}
-
 QString nameOf(PromptSign sign)
 {
     switch (sign) {

@@ -45,8 +45,8 @@ struct PromptSet {
     friend bool operator==(const PromptSet&, const PromptSet&) = default;
 };
 
-// notice / think / wonder
-[[nodiscard]] PromptSet defaultPromptSet();
+// notice / think / wonder, in that language where there is a wording (wall_text.h), else in English
+[[nodiscard]] PromptSet defaultPromptSet(const QString& language = QStringLiteral("en"));
 
 // "", "eye", "ear", "hand", "mouth", "nose", "thought", "question"
 [[nodiscard]] QString nameOf(PromptSign sign);

@@ -1,5 +1,7 @@
 #include "core/model/ready_prompts.h"
 
+#include "core/base/wall_text.h"
+
 #include <QRegularExpression>
 
 namespace wainscot {
@@ -8,61 +10,84 @@ namespace {
 
 struct ReadyPrompt {
     const char* key;
-    const char* text;
+    WallText text;
     PromptSign sign;
 };
 
-PromptSet made(const char* name,
-    const char* sense,
-    const char* ages,
-    std::initializer_list<ReadyPrompt> prompts)
-{
-    PromptSet set;
-    set.name = QString::fromLatin1(name);
-    set.language = QStringLiteral("en");
-    set.sense = QString::fromLatin1(sense);
-    set.ages = QString::fromLatin1(ages);
-    set.prompts.reserve(prompts.size());
-    for (const ReadyPrompt& prompt : prompts)
-        set.prompts.push_back(
-            {QString::fromLatin1(prompt.key), QString::fromLatin1(prompt.text), {}, prompt.sign});
-    return set;
-}
+class Making {
+public:
+    explicit Making(const QString& language)
+        : m_language(hasWallTexts(language) ? language : QStringLiteral("en"))
+    {
+    }
+
+    [[nodiscard]] PromptSet operator()(WallText name,
+        std::optional<WallText> sense,
+        std::pair<int, int> ages, // 0, 0 = all
+        std::initializer_list<ReadyPrompt> prompts) const
+    {
+        PromptSet set;
+        set.name = wallText(name, m_language);
+        set.language = m_language;
+        if (sense)
+            set.sense = wallText(*sense, m_language);
+        if (ages.second > 0)
+            set.ages = wallText(WallText::AgesFromTo, m_language).arg(ages.first).arg(ages.second);
+        set.prompts.reserve(prompts.size());
+        for (const ReadyPrompt& prompt : prompts)
+            set.prompts.push_back({QString::fromLatin1(prompt.key),
+                wallText(prompt.text, m_language),
+                {},
+                prompt.sign});
+        return set;
+    }
+
+private:
+    QString m_language;
+};
 
 } // namespace
 
-std::vector<PromptSet> readyPromptSets()
+PromptSet defaultPromptSet(const QString& language)
 {
-    return {defaultPromptSet(),
-        made("Hear, think, wonder",
-            "hearing",
-            "",
-            {{"hear", "What do you hear?", PromptSign::Ear},
-                {"think", "What do you think makes it?", PromptSign::Thought},
-                {"wonder", "What do you wonder?", PromptSign::Question}}),
-        made("Touch, think, wonder",
-            "touch",
-            "",
-            {{"touch", "How does it feel?", PromptSign::Hand},
-                {"think", "What does it make you think of?", PromptSign::Thought},
-                {"wonder", "What do you wonder?", PromptSign::Question}}),
-        made("Taste and smell",
-            "taste and smell",
-            "",
-            {{"taste", "What do you taste?", PromptSign::Mouth},
-                {"smell", "What do you smell?", PromptSign::Nose},
-                {"think", "Where do you think it comes from?", PromptSign::Thought}}),
-        made("One thing",
-            "",
-            "2 to 4",
-            {{"show", "Show me something. What is it doing?", PromptSign::Eye}}),
-        made("Before and now",
-            "",
-            "6 to 8",
-            {{"notice", "What do you notice that others may have missed?", PromptSign::Eye},
-                {"think", "What do you think, and what makes you think so?", PromptSign::Thought},
-                {"change", "Has anything changed your mind?", PromptSign::None},
-                {"find", "How could we find out?", PromptSign::Question}})};
+    return Making(language)(WallText::NoticeThinkWonder,
+        {},
+        {},
+        {{"notice", WallText::WhatNotice, PromptSign::Eye},
+            {"think", WallText::WhatThink, PromptSign::Thought},
+            {"wonder", WallText::WhatWonder, PromptSign::Question}});
+}
+
+std::vector<PromptSet> readyPromptSets(const QString& language)
+{
+    const Making made(language);
+    return {defaultPromptSet(language),
+        made(WallText::HearThinkWonder,
+            WallText::Hearing,
+            {},
+            {{"hear", WallText::WhatHear, PromptSign::Ear},
+                {"think", WallText::WhatMakesIt, PromptSign::Thought},
+                {"wonder", WallText::WhatWonder, PromptSign::Question}}),
+        made(WallText::TouchThinkWonder,
+            WallText::Touch,
+            {},
+            {{"touch", WallText::HowFeels, PromptSign::Hand},
+                {"think", WallText::WhatItMakesThinkOf, PromptSign::Thought},
+                {"wonder", WallText::WhatWonder, PromptSign::Question}}),
+        made(WallText::TasteAndSmell,
+            WallText::TasteOrSmell,
+            {},
+            {{"taste", WallText::WhatTaste, PromptSign::Mouth},
+                {"smell", WallText::WhatSmell, PromptSign::Nose},
+                {"think", WallText::WhereFrom, PromptSign::Thought}}),
+        made(WallText::OneThing, {}, {2, 4}, {{"show", WallText::ShowMe, PromptSign::Eye}}),
+        made(WallText::BeforeAndNow,
+            {},
+            {6, 8},
+            {{"notice", WallText::WhatOthersMissed, PromptSign::Eye},
+                {"think", WallText::WhatMakesYouThinkSo, PromptSign::Thought},
+                {"change", WallText::ChangedYourMind, PromptSign::None},
+                {"find", WallText::HowFindOut, PromptSign::Question}})};
 }
 
 QString keyForPrompt(const QString& text, const PromptSet& in)

@@ -6,8 +6,9 @@
 namespace wainscot {
 
 // The default one first; then one for each sense it suits, one for younger and one for older
-// children. They are in English and have no id. The wording is the project's own.
-[[nodiscard]] std::vector<PromptSet> readyPromptSets();
+// children. They have no id, and are in that language where there is a wording (wall_text.h), else
+// in English. The wording is the project's own.
+[[nodiscard]] std::vector<PromptSet> readyPromptSets(const QString& language);
 
 // A key for a further question: its first long word, made different from the keys in use.
 [[nodiscard]] QString keyForPrompt(const QString& text, const PromptSet& in);

@@ -1,5 +1,6 @@
 #include "core/permit/piece_clearing.h"
 
+#include "core/base/wall_text.h"
 #include "core/model/verbatim.h"
 #include "core/permit/reasons.h"
 #include "core/permit/translated.h"
@@ -9,28 +10,28 @@ namespace wainscot {
 namespace {
 
 // Nothing for what readers assume: said, and written down word for word.
-QString statusOf(const Quote& quote)
+QString statusOf(const Quote& quote, const QString& language)
 {
     QString how;
     switch (quote.telling) {
     case Telling::Said:
         break;
     case Telling::Wrote:
-        how = QStringLiteral("own writing");
+        how = wallText(WallText::OwnWriting, language);
         break;
     case Telling::Drew:
-        how = QStringLiteral("drawn");
+        how = wallText(WallText::Drawn, language);
         break;
     case Telling::Signed:
-        how = QStringLiteral("signed");
+        how = wallText(WallText::Signed, language);
         break;
     case Telling::Pointed:
-        how = QStringLiteral("pointed");
+        how = wallText(WallText::Pointed, language);
         break;
     }
     if (quote.dictation == Dictation::Exact)
         return how;
-    const QString together = QStringLiteral("worked up together");
+    const QString together = wallText(WallText::WorkedUpTogether, language);
     return how.isEmpty() ? together : how + QStringLiteral(", ") + together;
 }
 
@@ -79,11 +80,12 @@ std::optional<ClearedPiece> PieceClearing::clear(const Piece& piece)
         return std::nullopt;
     if (isPicture(piece.kind) && !addPicture(piece, cleared))
         return std::nullopt;
-    cleared.heading = named(piece.heading, false, piece.id);
+    const QString language = firstLanguage(piece.language, ExperienceId());
+    cleared.heading = named(piece.heading, false, piece.id, language);
     if (piece.kind != PieceKind::Quote) {
-        cleared.text =
-            captioned(piece.text, isPicture(piece.kind) ? piece.picture : PictureId(), piece.id);
-        cleared.language = firstLanguage(piece.language, ExperienceId());
+        const PictureId picture = isPicture(piece.kind) ? piece.picture : PictureId();
+        cleared.text = captioned(piece.text, picture, piece.id, language);
+        cleared.language = language;
     }
     return cleared;
 }
@@ -99,10 +101,11 @@ bool PieceClearing::addQuote(const Piece& piece, ClearedPiece& cleared)
     const Child& child = *m_rules.m_book.children.find(quote->child);
     // What is not the child's own is never shown as theirs.
     const bool inPart = !piece.shownWords.isEmpty() && isVerbatim(piece.shownWords, quote->words);
-    cleared.text = named(inPart ? piece.shownWords : quote->words, true, piece.id);
     cleared.language = firstLanguage(quote->language, quote->experience);
+    cleared.text =
+        named(inPart ? piece.shownWords : quote->words, true, piece.id, cleared.language);
     cleared.name = m_rules.shownName(child);
-    cleared.status = statusOf(*quote);
+    cleared.status = statusOf(*quote, m_rules.wallLanguage());
     if (!piece.language.isEmpty() && !sameLanguage(piece.language, cleared.language)
         && !translate(piece, *quote, cleared)) {
         leaveOut("quote", piece.quote.number(), piece.id, reasons::notTranslated(child));
@@ -120,7 +123,7 @@ bool PieceClearing::translate(const Piece& piece, const Quote& quote, ClearedPie
     if (found == nullptr)
         return false;
     cleared.translatedFrom = cleared.language;
-    cleared.text = named(found->text, true, piece.id);
+    cleared.text = named(found->text, true, piece.id, piece.language);
     cleared.language = piece.language;
     cleared.status = translatedFrom(cleared.translatedFrom, piece.language);
     return true;
@@ -141,23 +144,26 @@ bool PieceClearing::addPicture(const Piece& piece, ClearedPiece& cleared)
     shown.visible = visibleIn(piece, *picture);
     if (!piece.secondLanguage.isEmpty() && !piece.text.isEmpty()) {
         if (const auto* other = translationOf(m_rules.m_book, picture->id, piece.secondLanguage)) {
-            cleared.secondText = captioned(other->text, picture->id, piece.id);
+            cleared.secondText =
+                captioned(other->text, picture->id, piece.id, piece.secondLanguage);
             cleared.secondLanguage = piece.secondLanguage;
         }
     }
     const QString caption = piece.text.isEmpty() ? picture->caption : piece.text;
-    shown.alternative = captioned(caption, picture->id, piece.id);
+    const QString language = firstLanguage(piece.language, ExperienceId());
+    shown.alternative = captioned(caption, picture->id, piece.id, language);
     if (shown.alternative.trimmed().isEmpty()) {
-        shown.alternative = picture->kind == PictureKind::Photo ? QStringLiteral("Photo")
-                                                                : QStringLiteral("Work sample");
+        const bool isPhoto = picture->kind == PictureKind::Photo;
+        shown.alternative = wallText(isPhoto ? WallText::Photo : WallText::WorkSample, language);
     }
     cleared.picture = shown;
     return true;
 }
 
-QString PieceClearing::named(const QString& text, bool childsWords, PieceId piece)
+QString PieceClearing::named(
+    const QString& text, bool childsWords, PieceId piece, const QString& language)
 {
-    return m_rules.withPermittedNames(text, childsWords, piece, m_leftOut);
+    return m_rules.withPermittedNames(text, childsWords, {language, piece}, m_leftOut);
 }
 
 QString PieceClearing::firstLanguage(const QString& own, ExperienceId experience) const

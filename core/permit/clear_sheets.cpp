@@ -12,7 +12,7 @@ namespace {
 PromptSet askedIn(const Book& book, const Experience& experience)
 {
     const PromptSet* set = book.promptSets.find(experience.promptSet);
-    return set != nullptr ? *set : defaultPromptSet();
+    return set != nullptr ? *set : defaultPromptSet(book.info.language);
 }
 
 Display classroom(const Book& book)
@@ -50,8 +50,7 @@ public:
         m_sheets.m_promptSet = m_set.id;
         m_sheets.m_title = m_rules.withPermittedNames(experience.title, false);
         m_sheets.m_language = m_languages.first();
-        m_sheets.m_titleLanguage =
-            experience.language.isEmpty() ? book.info.language : experience.language;
+        m_sheets.m_titleLanguage = languageOf(book, experience);
         m_sheets.m_on = experience.on;
         for (const Prompt& prompt : m_set.prompts)
             m_sheets.m_prompts.push_back(cleared(prompt));

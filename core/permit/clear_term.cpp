@@ -56,7 +56,8 @@ public:
         }
         if (m_chosen.size() > 1)
             m_term.m_heard = heardInExperiences();
-        m_term.m_title = rulesFor(m_term.m_madeOn).withPermittedNames(m_term.m_title, false);
+        m_term.m_title =
+            rulesFor(m_term.m_madeOn, m_term.m_language).withPermittedNames(m_term.m_title, false);
         return std::move(m_term);
     }
 
@@ -97,24 +98,29 @@ private:
 
     // The whole file counts as one display: who is seen anywhere in it is named nowhere in it
     // without the permission for both.
-    [[nodiscard]] PermissionRules rulesFor(QDate on, Display display = {}) const
+    [[nodiscard]] PermissionRules rulesFor(QDate on, const QString& language) const
+    {
+        Display whole;
+        whole.language = language;
+        return rulesFor(on, whole);
+    }
+
+    [[nodiscard]] PermissionRules rulesFor(QDate on, Display display) const
     {
         display.audience = m_term.m_audience;
-        if (display.language.isEmpty())
-            display.language = m_term.m_language;
         return PermissionRules(m_book, display, on, m_pictures);
     }
 
     ClearedExperience cleared(const Experience& experience)
     {
         const QDate on = experience.on.value_or(m_term.m_madeOn);
-        const PermissionRules rules = rulesFor(on);
+        const PermissionRules rules = rulesFor(on, languageOf(m_book, experience));
         const auto text = [&rules](const QString& words) {
             return rules.withPermittedNames(words, false);
         };
         ClearedExperience shown;
         shown.title = text(experience.title);
-        shown.language = experience.language.isEmpty() ? m_term.m_language : experience.language;
+        shown.language = languageOf(m_book, experience);
         shown.on = dayOf(m_book, experience);
         shown.place = text(experience.place);
         shown.materials = text(experience.materials);
@@ -380,7 +386,7 @@ private:
                     heard.insert(picture->people.children.begin(), picture->people.children.end());
             }
         }
-        return heardRows(rulesFor(m_term.m_madeOn),
+        return heardRows(rulesFor(m_term.m_madeOn, m_term.m_language),
             voices.size(),
             [&](ChildId child, std::size_t column) { return voices[column].count(child) > 0; });
     }

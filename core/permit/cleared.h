@@ -113,7 +113,8 @@ public:
     // building not with name and photo together; the band only where two children share it.
     [[nodiscard]] QString shownName(const Child& child) const;
     // An adult's or a child's text with the names of children who may not be named taken out:
-    // "a child" in an adult's text, "[a child]" in a child's words. Of who may be named, the name
+    // "a child" in an adult's text, "[a child]" in a child's words, in the language of the text
+    // where there is a wording (wall_text.h), else in the wall's. Of who may be named, the name
     // as it is shown on walls stays.
     [[nodiscard]] QString withPermittedNames(const QString& text, bool childsWords) const;
     // Who is in a picture, for its caption: "Mei, Kofi and Lin"; "Mei and a child", "Mei and 2
@@ -137,9 +138,18 @@ private:
     [[nodiscard]] QString ageBand(int years) const;
     void see(const Picture* picture);
     void seePieceOf(const Piece& piece);
+    [[nodiscard]] QString wallLanguage() const; // the display's, else the book's
+    // "a child", in a language that has words for walls, else in the wall's.
+    [[nodiscard]] QString aChild(const QString& language) const;
+    struct Where {
+        QString language; // of the text, BCP 47
+        PieceId piece;
+    };
     // As above; adds to `leftOut` whose names were taken out and why.
-    [[nodiscard]] QString withPermittedNames(
-        const QString& text, bool childsWords, PieceId piece, std::vector<LeftOut>& leftOut) const;
+    [[nodiscard]] QString withPermittedNames(const QString& text,
+        bool childsWords,
+        const Where& where,
+        std::vector<LeftOut>& leftOut) const;
 
     const Book& m_book;
     Display m_display;

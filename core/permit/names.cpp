@@ -1,5 +1,6 @@
 #include "core/permit/cleared.h"
 
+#include "core/base/wall_text.h"
 #include "core/permit/piece_clearing.h"
 #include "core/permit/reasons.h"
 #include "core/permit/sentence_start.h"
@@ -9,11 +10,6 @@
 namespace wainscot {
 
 namespace {
-
-QString aChild()
-{
-    return QStringLiteral("a child");
-}
 
 // "4 to 5" for 4 and 5, "2 to 3" for 2 and 3.
 int bandStart(int years)
@@ -56,13 +52,13 @@ QString PermissionRules::ageBand(int years) const
     });
     if (sharing < 2)
         return {};
-    return QStringLiteral("%1 to %2").arg(first).arg(first + 1);
+    return wallText(WallText::AgesFromTo, wallLanguage()).arg(first).arg(first + 1);
 }
 
 QString PermissionRules::shownName(const Child& child) const
 {
     const bool named = mayBeNamed(child);
-    const QString name = named ? displayName(child) : aChild();
+    const QString name = named ? displayName(child) : aChild(wallLanguage());
     const auto months = child.born ? ageInMonths(*child.born, m_on) : std::nullopt;
     if (!months)
         return name;
@@ -76,11 +72,21 @@ QString PermissionRules::shownName(const Child& child) const
 QString PermissionRules::withPermittedNames(const QString& text, bool childsWords) const
 {
     std::vector<LeftOut> ignored;
-    return withPermittedNames(text, childsWords, PieceId(), ignored);
+    return withPermittedNames(text, childsWords, {wallLanguage(), PieceId()}, ignored);
+}
+
+QString PermissionRules::wallLanguage() const
+{
+    return m_display.language.isEmpty() ? m_book.info.language : m_display.language;
+}
+
+QString PermissionRules::aChild(const QString& language) const
+{
+    return wallText(WallText::AChild, hasWallTexts(language) ? language : wallLanguage());
 }
 
 QString PermissionRules::withPermittedNames(
-    const QString& text, bool childsWords, PieceId piece, std::vector<LeftOut>& leftOut) const
+    const QString& text, bool childsWords, const Where& where, std::vector<LeftOut>& leftOut) const
 {
     QString shown = text;
     const auto found = m_names.in(text);
@@ -89,8 +95,8 @@ QString PermissionRules::withPermittedNames(
         for (const ChildId id : name->who) {
             const Child& child = *m_book.children.find(id);
             if (const auto why = namingRefusal(child)) {
-                instead = aChild();
-                addLeftOut(leftOut, {QStringLiteral("name"), id.number(), piece, *why});
+                instead = aChild(where.language);
+                addLeftOut(leftOut, {QStringLiteral("name"), id.number(), where.piece, *why});
             }
         }
         // The family name is not covered by the permission for the first name.
@@ -100,7 +106,10 @@ QString PermissionRules::withPermittedNames(
             if (instead.compare(text.mid(name->start, name->length), Qt::CaseInsensitive) == 0)
                 continue;
             addLeftOut(leftOut,
-                {QStringLiteral("name"), child.id.number(), piece, reasons::firstNameOnly(child)});
+                {QStringLiteral("name"),
+                    child.id.number(),
+                    where.piece,
+                    reasons::firstNameOnly(child)});
         }
         if (instead.isEmpty())
             continue;

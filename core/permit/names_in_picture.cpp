@@ -1,24 +1,13 @@
 // Who is in a picture, said in its caption.
 #include "core/permit/cleared.h"
 
+#include "core/base/in_words.h"
+#include "core/base/wall_text.h"
 #include "core/permit/piece_clearing.h"
 #include "core/permit/reasons.h"
 #include "core/permit/sentence_start.h"
 
 namespace wainscot {
-
-namespace {
-
-// "Mei", "Mei and Lin", "Mei, Lin and 2 children"
-QString listed(const QStringList& all)
-{
-    if (all.size() < 2)
-        return all.join(QString());
-    const QStringList before = all.mid(0, all.size() - 1);
-    return QStringLiteral("%1 and %2").arg(before.join(QStringLiteral(", ")), all.last());
-}
-
-} // namespace
 
 std::optional<QString> PermissionRules::namingRefusal(
     const Child& child, const Picture& picture) const
@@ -28,7 +17,7 @@ std::optional<QString> PermissionRules::namingRefusal(
     // Whether or not the picture hangs already: named under it, the child is seen and named.
     if (picture.kind == PictureKind::Photo
         && !child.permissions.allows(Permission::PhotoWithName, m_display.audience))
-        return reasons::seenSoNotNamed(child, m_display.audience);
+        return reasons::seenSoNotNamed(child, m_display.audience, aChild(wallLanguage()));
     return std::nullopt;
 }
 
@@ -46,9 +35,9 @@ QString PermissionRules::namesInPicture(const Picture& picture) const
             all << displayName(child);
     }
     if (unnamed > 0)
-        all << (unnamed == 1 ? QStringLiteral("a child")
-                             : QStringLiteral("%1 children").arg(unnamed));
-    return listed(all);
+        all << (unnamed == 1 ? aChild(wallLanguage())
+                             : wallText(WallText::SomeChildren, wallLanguage()).arg(unnamed));
+    return listInWords(all, wallLanguage());
 }
 
 QString PermissionRules::withNamesInPicture(const QString& caption, const Picture& picture) const
@@ -64,11 +53,12 @@ QString PermissionRules::withNamesInPicture(const QString& caption, const Pictur
     return shown == caption ? caption : shown.simplified();
 }
 
-QString PieceClearing::captioned(const QString& text, PictureId id, PieceId piece)
+QString PieceClearing::captioned(
+    const QString& text, PictureId id, PieceId piece, const QString& language)
 {
     const Picture* picture = m_rules.m_book.pictures.find(id);
     if (picture == nullptr || !text.contains(kNamesHere))
-        return named(text, false, piece);
+        return named(text, false, piece, language);
     for (const ChildId childId : picture->people.children) {
         const Child* child = m_rules.m_book.children.find(childId);
         const auto why = child ? m_rules.namingRefusal(*child, *picture) : std::optional<QString>();
@@ -76,7 +66,7 @@ QString PieceClearing::captioned(const QString& text, PictureId id, PieceId piec
             leaveOut("name", childId.number(), piece, *why);
     }
     // What else was typed is looked through as ever.
-    return named(m_rules.withNamesInPicture(text, *picture), false, piece);
+    return named(m_rules.withNamesInPicture(text, *picture), false, piece, language);
 }
 
 } // namespace wainscot

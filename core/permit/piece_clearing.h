@@ -24,9 +24,11 @@ private:
     [[nodiscard]] bool addQuote(const Piece& piece, ClearedPiece& cleared);
     [[nodiscard]] bool translate(const Piece& piece, const Quote& quote, ClearedPiece& cleared);
     [[nodiscard]] bool addPicture(const Piece& piece, ClearedPiece& cleared);
-    [[nodiscard]] QString named(const QString& text, bool childsWords, PieceId piece);
+    [[nodiscard]] QString named(
+        const QString& text, bool childsWords, PieceId piece, const QString& language);
     // A caption, or any adult's text of a piece that shows no picture.
-    [[nodiscard]] QString captioned(const QString& text, PictureId id, PieceId piece);
+    [[nodiscard]] QString captioned(
+        const QString& text, PictureId id, PieceId piece, const QString& language);
     [[nodiscard]] QString firstLanguage(const QString& own, ExperienceId experience) const;
     void leaveOut(const char* what, std::int64_t id, PieceId piece, const QString& why);
 

@@ -2,6 +2,7 @@
 
 #include <QStringList>
 
+#include "core/base/in_words.h"
 #include "core/base/says.h"
 
 namespace wainscot::reasons {
@@ -29,10 +30,7 @@ QString listed(const std::vector<const Child*>& children)
     QStringList names;
     for (const Child* child : children)
         names << child->name.simplified();
-    if (names.size() < 2)
-        return names.join(QString());
-    const QString last = names.takeLast();
-    return names.join(QStringLiteral(", ")) + Says::tr(" and ") + last;
+    return listInWords(names, languageOfSentences());
 }
 
 QString titled(const Picture& picture)
@@ -133,17 +131,17 @@ QString ageThere(const Picture& photo, const std::vector<const Child*>& children
         .arg(titled(photo), listed(children), where(audience));
 }
 
-QString notNamed(const Child& child, Audience audience)
+QString notNamed(const Child& child, Audience audience, const QString& shown)
 {
-    return Says::tr("%1 is shown as “a child”: no permission to be named %2.")
-        .arg(child.name.simplified(), where(audience));
+    return Says::tr("%1 is shown as “%3”: no permission to be named %2.")
+        .arg(child.name.simplified(), where(audience), shown);
 }
 
-QString seenSoNotNamed(const Child& child, Audience audience)
+QString seenSoNotNamed(const Child& child, Audience audience, const QString& shown)
 {
-    return Says::tr("%1 is shown as “a child”: seen in a photo on this display, "
+    return Says::tr("%1 is shown as “%3”: seen in a photo on this display, "
                     "with no permission to be seen and named together %2.")
-        .arg(child.name.simplified(), where(audience));
+        .arg(child.name.simplified(), where(audience), shown);
 }
 
 QString lineForName(const Child& child, Audience audience)

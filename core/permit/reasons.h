@@ -33,9 +33,9 @@ namespace wainscot::reasons {
 [[nodiscard]] QString ageThere(
     const Picture& photo, const std::vector<const Child*>& children, Audience audience);
 
-// "Ines is shown as "a child": no permission to be named in the building."
-[[nodiscard]] QString notNamed(const Child& child, Audience audience);
-[[nodiscard]] QString seenSoNotNamed(const Child& child, Audience audience);
+// "Ines is shown as "a child": no permission to be named in the building." `shown`: "a child"
+[[nodiscard]] QString notNamed(const Child& child, Audience audience, const QString& shown);
+[[nodiscard]] QString seenSoNotNamed(const Child& child, Audience audience, const QString& shown);
 // "Ines gets a line instead of the name: may not be named in the classroom."
 [[nodiscard]] QString lineForName(const Child& child, Audience audience);
 [[nodiscard]] QString firstNameOnly(const Child& child);

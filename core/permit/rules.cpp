@@ -86,10 +86,10 @@ std::optional<QString> PermissionRules::refusal(const Picture& picture) const
 std::optional<QString> PermissionRules::namingRefusal(const Child& child) const
 {
     if (!child.permissions.allows(Permission::FirstName, m_display.audience))
-        return reasons::notNamed(child, m_display.audience);
+        return reasons::notNamed(child, m_display.audience, aChild(wallLanguage()));
     if (isSeen(child.id)
         && !child.permissions.allows(Permission::PhotoWithName, m_display.audience))
-        return reasons::seenSoNotNamed(child, m_display.audience);
+        return reasons::seenSoNotNamed(child, m_display.audience, aChild(wallLanguage()));
     return std::nullopt;
 }
 

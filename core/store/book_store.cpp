@@ -111,7 +111,7 @@ BookStore::Opened BookStore::makeIn(const QString& folder, const BookInfo& info)
         return database.error();
     auto open = std::make_unique<Open>(folder, std::move(*lock), std::move(*database));
     EditBuilder first(open->book, {});
-    PromptSet prompts = defaultPromptSet();
+    PromptSet prompts = defaultPromptSet(info.language);
     prompts.id = first.newId<PromptSet>();
     first.put(prompts);
     const Edit edit = first.take();

@@ -104,7 +104,7 @@ int AnswersOfClass::complete() const
 std::vector<Prompt> promptsOf(const Book& book, const Experience& experience)
 {
     const PromptSet* set = book.promptSets.find(experience.promptSet);
-    return set != nullptr ? set->prompts : defaultPromptSet().prompts;
+    return set != nullptr ? set->prompts : defaultPromptSet(book.info.language).prompts;
 }
 
 AnswersOfClass answersIn(const Book& book, const Experience& experience)

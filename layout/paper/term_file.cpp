@@ -1,5 +1,6 @@
 #include "layout/paper/term_file.h"
 
+#include "core/base/in_words.h"
 #include "layout/paper/output_file.h"
 #include "layout/paper/pdf_file.h"
 
@@ -205,8 +206,8 @@ Result<TermReport> writeTerm(const QString& path,
             const Survey survey = surveyed(pages, options.maxResolution, watch);
             PaperOptions complete = options;
             if (complete.title.isEmpty())
-                complete.title =
-                    QStringLiteral("%1, %2").arg(term.title(), daysOfTerm(term.from(), term.to()));
+                complete.title = QStringLiteral("%1, %2").arg(
+                    term.title(), daysOfTerm(term.from(), term.to(), term.language()));
             if (complete.language.isEmpty())
                 complete.language = term.language();
             TermWriter writer(path, survey, pictures, complete, watch);

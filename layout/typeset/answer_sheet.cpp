@@ -1,5 +1,7 @@
 #include "layout/typeset/answer_sheet.h"
 
+#include "core/base/in_words.h"
+#include "core/base/wall_text.h"
 #include "layout/typeset/scribe_sheet.h"
 #include "layout/typeset/sheet_parts.h"
 
@@ -262,9 +264,11 @@ QString aboutSheets(const ClearedSheets& sheets)
 {
     if (!sheets.on())
         return sheets.title();
-    const QLocale locale(sheets.titleLanguage());
-    return QStringLiteral("%1  \u00b7  %2")
-        .arg(sheets.title(), locale.toString(*sheets.on(), QStringLiteral("d MMMM yyyy")));
+    const QString& language = sheets.titleLanguage();
+    const QString day = hasWallTexts(language)
+        ? dateInWords(*sheets.on(), language)
+        : QLocale(language).toString(*sheets.on(), QStringLiteral("d MMMM yyyy"));
+    return QStringLiteral("%1  \u00b7  %2").arg(sheets.title(), day);
 }
 
 std::vector<DisplayList> answerSheets(const ClearedSheets& sheets, const AnswerSheetWishes& wishes)

@@ -1,8 +1,7 @@
 #include "layout/typeset/term_experience.h"
 
+#include "core/base/in_words.h"
 #include "layout/typeset/typesetter.h"
-
-#include <QLocale>
 
 #include <algorithm>
 
@@ -34,41 +33,35 @@ void drawEdge(PageDrawing& page, const RectMm& panel, QRgb colour)
     page.fill({panel.right(), outside.y, kHairline, outside.height}, colour);
 }
 
-QString wordsFor(Audience audience)
+WallText hungFor(Audience audience)
 {
     switch (audience) {
     case Audience::Classroom:
-        return QStringLiteral("for the classroom");
+        return WallText::HungClassroom;
     case Audience::Building:
-        return QStringLiteral("for the building");
+        return WallText::HungBuilding;
     case Audience::Families:
-        return QStringLiteral("for families");
+        return WallText::HungFamilies;
     case Audience::Public:
-        return QStringLiteral("for the public");
+        break;
     }
-    return {};
+    return WallText::HungPublic;
 }
 
-QString wordsFor(MeetingNoteKind kind)
+WallText wordsFor(MeetingNoteKind kind)
 {
     switch (kind) {
     case MeetingNoteKind::Agreement:
-        return QStringLiteral("We agree on");
+        return WallText::Agreed;
     case MeetingNoteKind::Disagreement:
-        return QStringLiteral("Not agreed on");
+        return WallText::NotAgreed;
     case MeetingNoteKind::ChangedMind:
-        return QStringLiteral("A mind changed");
+        break;
     }
-    return {};
+    return WallText::MindChanged;
 }
 
 } // namespace
-
-QString dayOfRecord(QDate day)
-{
-    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
-    return locale.toString(day, QStringLiteral("dddd, d MMMM yyyy"));
-}
 
 ExperiencePages::ExperiencePages(const ClearedExperience& experience,
     const TermStyle& style,
@@ -83,6 +76,22 @@ ExperiencePages::ExperiencePages(const ClearedExperience& experience,
     , m_text(style, experience.language)
     , m_blocks(m_text, flow)
 {
+}
+
+// A record is read in other years.
+QString ExperiencePages::day(QDate day) const
+{
+    return dayOfRecord(day, m_experience.language);
+}
+
+void ExperiencePages::prose(WallText label, const QString& text)
+{
+    m_blocks.prose(say(label), text);
+}
+
+void ExperiencePages::heading(WallText text)
+{
+    m_blocks.heading(say(text), say(text));
 }
 
 void ExperiencePages::begin(TermPart part)
@@ -139,14 +148,14 @@ void ExperiencePages::opening()
     begin(TermPart::Opening);
     m_blocks.title(m_experience.title, m_experience.title);
     if (m_experience.on)
-        m_blocks.prose(QStringLiteral("When"), dayOfRecord(*m_experience.on));
-    m_blocks.prose(QStringLiteral("Where"), m_experience.place);
-    m_blocks.prose(QStringLiteral("With"), m_experience.materials);
-    m_blocks.prose(QStringLiteral("Aims"), m_experience.goals);
-    m_blocks.prose(QStringLiteral("What happened"), m_experience.context);
+        prose(WallText::When, day(*m_experience.on));
+    prose(WallText::Where, m_experience.place);
+    prose(WallText::With, m_experience.materials);
+    prose(WallText::Aims, m_experience.goals);
+    prose(WallText::WhatHappened, m_experience.context);
     if (const ClearedPiece* picture = dominantPicture())
         m_blocks.largePicture(*picture, kOpeningPicture);
-    m_blocks.prose(QStringLiteral("Credits"), m_experience.credits);
+    prose(WallText::Credits, m_experience.credits);
 }
 
 void ExperiencePages::walls()
@@ -164,11 +173,11 @@ void ExperiencePages::wallPhotos(const ClearedWall& wall)
     if (wall.photos.empty())
         return;
     m_flow.breakPage();
-    const QString heading = QStringLiteral("%1, as it hung").arg(wall.name);
+    const QString heading = say(WallText::AsItHung).arg(wall.name);
     m_blocks.heading(heading, heading);
     for (const ClearedWallPhoto& photo : wall.photos) {
         if (photo.on)
-            m_blocks.prose(QStringLiteral("Photographed"), dayOfRecord(*photo.on));
+            prose(WallText::Photographed, day(*photo.on));
         m_blocks.largePicture(photo.picture, kWallPhoto);
     }
     m_flow.breakPage();
@@ -186,7 +195,10 @@ void ExperiencePages::wallPage(const ClearedWall& wall, const ClearedPanel& pane
     const RectMm place = fitted(panel.size(), room);
     QString name = wall.name;
     if (wall.panels.size() > 1)
-        name += QStringLiteral(", panel %1 of %2").arg(panel.number()).arg(wall.panels.size());
+        name = say(WallText::PanelOf)
+                   .arg(wall.name,
+                       QString::number(panel.number()),
+                       QString::number(wall.panels.size()));
     const TextBlock label = m_text.label(name);
     const Mm baseline = m_style.top - Mm(5);
     page.text(page.add(Role::Heading2, m_text.language()),
@@ -194,8 +206,7 @@ void ExperiencePages::wallPage(const ClearedWall& wall, const ClearedPanel& pane
         m_text.oneLine(label),
         {place.x, false, baseline, Mm(1)});
     const TextBlock measures =
-        m_text.caption(QStringLiteral("hung %1, %2 × %3 mm, here at %4 %")
-                           .arg(wordsFor(wall.audience))
+        m_text.caption(say(hungFor(wall.audience))
                            .arg(panel.size().width.value(), 0, 'f', 0)
                            .arg(panel.size().height.value(), 0, 'f', 0)
                            .arg(100 * (place.width / panel.size().width), 0, 'f', 0),
@@ -207,7 +218,7 @@ void ExperiencePages::wallPage(const ClearedWall& wall, const ClearedPanel& pane
     drawEdge(page, place, qRgb(0xC8, 0xCA, 0xCB));
     std::vector<Bookmark> marks;
     if (panel.number() == wall.panels.front().number())
-        marks.push_back({1, QStringLiteral("On the wall: %1").arg(wall.name), Mm()});
+        marks.push_back({1, say(WallText::OnTheWall).arg(wall.name), Mm()});
     m_flow.addPage(
         std::move(page), size, {{typeset(panel, m_styleOf(panel)), place}}, std::move(marks));
 }
@@ -215,19 +226,18 @@ void ExperiencePages::wallPage(const ClearedWall& wall, const ClearedPanel& pane
 void ExperiencePages::words()
 {
     if (!m_experience.answers.empty())
-        m_blocks.heading(QStringLiteral("What they said"), QStringLiteral("What they said"));
+        heading(WallText::WhatTheySaid);
     for (const ClearedAnswers& answers : m_experience.answers) {
         m_blocks.question(answers.question);
         for (const ClearedPiece& piece : answers.words)
             m_blocks.saying(piece);
     }
     if (!m_experience.groups.empty()) {
-        m_blocks.heading(
-            QStringLiteral("What belongs together"), QStringLiteral("What belongs together"));
+        heading(WallText::BelongsTogether);
     }
     for (const ClearedGroup& group : m_experience.groups) {
         // A group whose label may not be read is one all the same.
-        m_blocks.question(group.label.isEmpty() ? QStringLiteral("Together") : group.label);
+        m_blocks.question(group.label.isEmpty() ? say(WallText::Together) : group.label);
         for (const ClearedPiece& piece : group.words)
             m_blocks.saying(piece);
     }
@@ -238,14 +248,14 @@ void ExperiencePages::meetings()
     for (const ClearedMeeting& meeting : m_experience.meetings) {
         const bool first = &meeting == &m_experience.meetings.front();
         if (first)
-            m_blocks.heading(QStringLiteral("Meetings"), QStringLiteral("Meetings"));
-        m_blocks.question(dayOfRecord(meeting.on));
-        m_blocks.prose(QStringLiteral("About"), meeting.about.join(QStringLiteral("\n")));
-        m_blocks.prose(QStringLiteral("Notes"), meeting.notes);
+            heading(WallText::Meetings);
+        m_blocks.question(day(meeting.on));
+        prose(WallText::About, meeting.about.join(QStringLiteral("\n")));
+        prose(WallText::Notes, meeting.notes);
         for (const ClearedPiece& piece : meeting.words)
             m_blocks.saying(piece);
         for (const ClearedHappening& one : meeting.happened)
-            m_blocks.prose(wordsFor(one.kind), one.text);
+            prose(wordsFor(one.kind), one.text);
     }
 }
 
@@ -260,7 +270,7 @@ void ExperiencePages::pictures()
     }
     if (others.empty())
         return;
-    m_blocks.heading(QStringLiteral("Pictures"), QStringLiteral("Pictures"));
+    heading(WallText::Pictures);
     m_blocks.pictures(others);
 }
 
@@ -271,13 +281,13 @@ void ExperiencePages::lookingBack()
         && m_experience.reflections.empty();
     if (isEmpty)
         return;
-    m_blocks.heading(QStringLiteral("Looking back"), QStringLiteral("Looking back"));
-    m_blocks.prose(QStringLiteral("What we make of it"), m_experience.interpretation);
-    m_blocks.prose(QStringLiteral("Next"), m_experience.nextSteps);
+    heading(WallText::LookingBack);
+    prose(WallText::WhatWeMakeOfIt, m_experience.interpretation);
+    prose(WallText::Next, m_experience.nextSteps);
     for (const ClearedReflection& one : m_experience.reflections)
         m_blocks.prose(one.question, one.answer);
     for (const ClearedObservation& seen : m_experience.observations) {
-        m_blocks.prose(seen.on ? dayOfRecord(*seen.on) : QStringLiteral("Seen"), seen.words);
+        m_blocks.prose(seen.on ? day(*seen.on) : say(WallText::Seen), seen.words);
     }
 }
 
@@ -285,7 +295,7 @@ void ExperiencePages::heard()
 {
     if (m_experience.heard.empty())
         return;
-    m_blocks.heading(QStringLiteral("Who was heard"), QString());
+    m_blocks.heading(say(WallText::WhoWasHeard), QString());
     m_blocks.heard(m_experience.questions, m_experience.heard);
 }
 

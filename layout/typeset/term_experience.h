@@ -1,6 +1,7 @@
 // The pages of one experience in a term's file.
 #pragma once
 
+#include "core/base/wall_text.h"
 #include "layout/typeset/term_blocks.h"
 #include "layout/typeset/term_pages.h"
 
@@ -34,11 +35,13 @@ private:
     const StyleOfPanel& m_styleOf;
     const std::set<TermPart>& m_parts;
     PageFlow& m_flow;
+    [[nodiscard]] QString say(WallText text) const { return wallText(text, m_experience.language); }
+    [[nodiscard]] QString day(QDate day) const;
+    void prose(WallText label, const QString& text);
+    void heading(WallText text);
+
     TermText m_text;
     TermBlocks m_blocks;
 };
-
-// "Tuesday, 3 November 2026". A record is read in other years.
-[[nodiscard]] QString dayOfRecord(QDate day);
 
 } // namespace wainscot

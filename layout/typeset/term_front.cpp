@@ -1,9 +1,9 @@
 // What stands before the pages of a term's file: the cover and the contents.
 #include "layout/typeset/term_pages.h"
 
+#include "core/base/in_words.h"
+#include "core/base/wall_text.h"
 #include "layout/typeset/term_blocks.h"
-
-#include <QLocale>
 
 #include <algorithm>
 #include <memory>
@@ -18,25 +18,19 @@ constexpr Mm kCoverPicture{124}; // greatest height
 constexpr Mm kBeforeExperience{8};
 constexpr Mm kBeforePart{3.4};
 
-QString counted(std::size_t count, const char* one, const char* many)
-{
-    return count == 1 ? QString::fromLatin1(one)
-                      : QStringLiteral("%1 %2").arg(count).arg(QLatin1String(many));
-}
-
-QString whoMayRead(Audience audience)
+WallText whoMayRead(Audience audience)
 {
     switch (audience) {
     case Audience::Classroom:
-        return QStringLiteral("For the classroom");
+        return WallText::ForClassroom;
     case Audience::Building:
-        return QStringLiteral("For the building");
+        return WallText::ForBuilding;
     case Audience::Families:
-        return QStringLiteral("For families");
+        return WallText::ForFamilies;
     case Audience::Public:
-        return QStringLiteral("For the public");
+        break;
     }
-    return {};
+    return WallText::ForPublic;
 }
 
 // The second wide photo of the term: the first one opens its experience. The first if there is
@@ -64,11 +58,16 @@ QString whatIsInside(const ClearedTerm& term)
         meetings += experience.meetings.size();
         walls += experience.walls.size();
     }
-    QStringList parts{counted(term.experiences().size(), "1 experience", "experiences")};
+    const auto counted = [&](std::size_t count, WallText one, WallText many) {
+        const QString text = wallText(count == 1 ? one : many, term.language());
+        return count == 1 ? text : text.arg(count);
+    };
+    QStringList parts{
+        counted(term.experiences().size(), WallText::OneExperience, WallText::SomeExperiences)};
     if (meetings > 0)
-        parts.append(counted(meetings, "1 meeting", "meetings"));
+        parts.append(counted(meetings, WallText::OneMeeting, WallText::SomeMeetings));
     if (walls > 0)
-        parts.append(counted(walls, "1 wall", "walls"));
+        parts.append(counted(walls, WallText::OneWall, WallText::SomeWalls));
     return parts.join(QStringLiteral(", "));
 }
 
@@ -92,15 +91,6 @@ QString roman(int number)
 }
 
 } // namespace
-
-QString daysOfTerm(QDate from, QDate to)
-{
-    static const QLocale locale(QLocale::English, QLocale::UnitedKingdom);
-    const QString form =
-        from.year() == to.year() ? QStringLiteral("d MMMM") : QStringLiteral("d MMMM yyyy");
-    return QStringLiteral("%1 to %2")
-        .arg(locale.toString(from, form), locale.toString(to, QStringLiteral("d MMMM yyyy")));
-}
 
 TermPage TermPages::cover() const
 {
@@ -127,7 +117,7 @@ TermPage TermPages::cover() const
             text.oneLine(block),
             {m_style.side, false, at, Mm(1)});
     };
-    line(text.strong(daysOfTerm(m_term.from(), m_term.to())), Mm(13));
+    line(text.strong(daysOfTerm(m_term.from(), m_term.to(), m_term.language())), Mm(13));
     line(text.body(whatIsInside(m_term)), text.bodyLead() * 1.25);
     if (const ClearedPiece* picture = coverPicture(m_term)) {
         const double aspect = aspectOf(*picture->picture);
@@ -135,10 +125,9 @@ TermPage TermPages::cover() const
         page.picture(*picture->picture, {m_style.side, at + Mm(14), height * aspect, height});
     }
     at = m_style.bottom();
-    line(text.label(whoMayRead(m_term.audience())), Mm());
-    line(text.caption(QStringLiteral("What families allow was asked again on %1.")
-                          .arg(QLocale(QLocale::English, QLocale::UnitedKingdom)
-                                   .toString(m_term.madeOn(), QStringLiteral("d MMMM yyyy"))),
+    line(text.label(wallText(whoMayRead(m_term.audience()), m_term.language())), Mm());
+    line(text.caption(wallText(WallText::AskedAgainOn, m_term.language())
+                          .arg(dateInWords(m_term.madeOn(), m_term.language())),
              m_style.palette.adult),
         text.captionLead());
     TermPage made;
@@ -159,13 +148,14 @@ std::vector<TermPage> TermPages::contents(const std::vector<ContentsLine>& lines
     flow.setLabels(roman);
     flow.setRunning(m_term.title(), TermPart::Opening);
     TermBlocks blocks(text, flow); // drawn from until the last page is made
-    blocks.title(QStringLiteral("Contents"), QStringLiteral("Contents"));
+    const QString title = wallText(WallText::Contents, m_term.language());
+    blocks.title(title, title);
     for (const ContentsLine& line : lines) {
         const bool isTop = line.level == 0;
-        auto title = std::make_shared<const TextBlock>(
+        auto entry = std::make_shared<const TextBlock>(
             isTop ? text.strong(line.title) : text.body(line.title));
         auto number = std::make_shared<const TextBlock>(text.label(line.label));
-        const LineBreaks breaks = text.lines(*title, m_style.textWidth());
+        const LineBreaks breaks = text.lines(*entry, m_style.textWidth());
         const Mm cap = m_style.scale.body;
         FlowBlock block;
         block.before = isTop ? kBeforeExperience : kBeforePart;
@@ -177,7 +167,7 @@ std::vector<TermPage> TermPages::contents(const std::vector<ContentsLine>& lines
             const int element = page.add(Role::Paragraph, m_term.language());
             const Mm baseline = top + cap;
             page.text(
-                element, *title, breaks, {m_style.textLeft(), false, baseline, text.bodyLead()});
+                element, *entry, breaks, {m_style.textLeft(), false, baseline, text.bodyLead()});
             page.part();
             page.text(element,
                 *number,

@@ -1,4 +1,5 @@
 // Who was heard: a mark where a child was, an open ring where not yet. No sums, no order of merit.
+#include "core/base/wall_text.h"
 #include "layout/typeset/term_blocks.h"
 
 #include <algorithm>
@@ -71,11 +72,12 @@ void TermBlocks::heardHead(const QStringList& columns)
 
 void TermBlocks::heardRow(const QStringList& columns, const HeardRow& row, bool last, bool keep)
 {
-    const QString name = row.child.isEmpty() ? QStringLiteral("a child") : row.child;
+    const QString name =
+        row.child.isEmpty() ? wallText(WallText::AChild, m_text.language()) : row.child;
     QStringList told;
     for (std::size_t i = 0; i < row.heard.size(); ++i) {
-        told.append(QStringLiteral("%1 %2").arg(columns.value(static_cast<qsizetype>(i)),
-            row.heard[i] ? QStringLiteral("heard") : QStringLiteral("not yet")));
+        const WallText was = row.heard[i] ? WallText::Heard : WallText::NotYetHeard;
+        told.append(wallText(was, m_text.language()).arg(columns.value(static_cast<qsizetype>(i))));
     }
     const QString alternative = QStringLiteral("%1: %2").arg(name, told.join(QStringLiteral("; ")));
     const Mm width = heardColumn(row.heard.size());

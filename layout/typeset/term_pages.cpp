@@ -1,5 +1,6 @@
 #include "layout/typeset/term_pages.h"
 
+#include "core/base/wall_text.h"
 #include "layout/typeset/term_blocks.h"
 #include "layout/typeset/term_experience.h"
 
@@ -23,7 +24,8 @@ void TermPages::makeBody(const PageFlow::Sink& sink) const
         const TermText text(m_style, m_term.language());
         TermBlocks blocks(text, flow);
         flow.setRunning(m_term.title(), TermPart::Heard);
-        blocks.title(QStringLiteral("Who was heard"), QStringLiteral("Who was heard"));
+        const QString title = wallText(WallText::WhoWasHeard, m_term.language());
+        blocks.title(title, title);
         QStringList numbers;
         for (std::size_t i = 1; i <= m_term.experiences().size(); ++i)
             numbers.append(QString::number(i));

@@ -48,7 +48,4 @@ private:
     std::set<TermPart> m_parts;
 };
 
-// "1 September to 18 December 2026", the first year only where it differs.
-[[nodiscard]] QString daysOfTerm(QDate from, QDate to);
-
 } // namespace wainscot

@@ -6,6 +6,7 @@
 
 #include <set>
 
+#include "app/ui/frame/book_sheet.h"
 #include "app/ui/languages/languages.h"
 #include "support/window_at_work.h"
 
@@ -105,6 +106,50 @@ TEST(Languages, TellWhyAFileIsLeftOutInSpanishToo)
             << qPrintable(at.window().sill().said());
     }
     QCoreApplication::removeTranslator(&spanish);
+}
+
+TEST(Languages, ABookIsBegunInTheOneSomebodyChose)
+{
+    WindowAtWork at;
+    chooseLanguage(QStringLiteral("es"));
+    at.window().beginBook(at.file(QStringLiteral("second")), QStringLiteral("Gorriones"));
+    chooseLanguage({});
+    EXPECT_EQ(at.book().info.language, QStringLiteral("es"));
+    EXPECT_EQ(at.book().promptSets.rows().begin()->second.prompts.front().text,
+        QString::fromUtf8("\u00bfQu\u00e9 observas?"));
+}
+
+TEST(Languages, OfABookAreChosenOnItsSheetAndUndone)
+{
+    WindowAtWork at;
+    const BookInfo before = at.book().info;
+    BookSheet sheet(at.session(), &at.window());
+    EXPECT_EQ(sheet.name().text(), before.title);
+    EXPECT_EQ(sheet.language().currentData().toString(), before.language);
+    sheet.name().setText(QStringLiteral("  Moineaux "));
+    sheet.language().setEditText(QStringLiteral("fran\u00e7ais"));
+    sheet.accept();
+    EXPECT_EQ(sheet.result(), QDialog::Accepted);
+    EXPECT_EQ(at.book().info, (BookInfo{QStringLiteral("Moineaux"), QStringLiteral("fr")}));
+    EXPECT_EQ(at.session().experience()->language, QStringLiteral("fr"));
+    at.session().undo();
+    EXPECT_EQ(at.book().info, before);
+}
+
+TEST(Languages, OfABookMayBeWrittenAsACodeButNotAsAnything)
+{
+    WindowAtWork at;
+    BookSheet sheet(at.session(), &at.window());
+    sheet.language().setEditText(QStringLiteral("klingon"));
+    sheet.accept();
+    EXPECT_NE(sheet.result(), QDialog::Accepted);
+    sheet.language().setEditText(QStringLiteral("so"));
+    sheet.name().clear();
+    sheet.accept();
+    EXPECT_NE(sheet.result(), QDialog::Accepted);
+    sheet.name().setText(QStringLiteral("Sparrows"));
+    sheet.accept();
+    EXPECT_EQ(at.book().info.language, QStringLiteral("so"));
 }
 
 TEST(Languages, NameThemselves)

@@ -69,6 +69,17 @@ TEST_F(TermForFamilies, HoldsOnlyWordsItsAudienceMayRead)
     EXPECT_EQ(term().leftOut().front().what, QStringLiteral("quote"));
 }
 
+TEST_F(TermForFamilies, SpeaksTheLanguageOfTheBook)
+{
+    m_made.book.info.language = QStringLiteral("es");
+    const ChildId mei = m_made.child("Mei", only(Audience::Families, {Permission::Words}));
+    said(mei, "Soy Mei.");
+    const ClearedTerm made = term();
+    const ClearedPiece& told = made.experiences().front().answers.front().words.front();
+    EXPECT_EQ(told.name, QStringLiteral("alguien de la clase"));
+    EXPECT_EQ(told.text, QStringLiteral("Soy [alguien de la clase]."));
+}
+
 TEST_F(TermForFamilies, AsksAgainForWhatHungBefore)
 {
     const DisplayId hall = m_made.display(Audience::Building);

@@ -22,6 +22,7 @@ void Desk::beginEmpty()
         for (int i = 2; displayByName(m_session.book(), display.name) != nullptr; ++i)
             display.name = tr("Hallway %1").arg(i);
         display.audience = Audience::Building;
+        display.language = languageOf(m_session.book(), *experience);
         builder.put(display);
     }
     Panel panel;

@@ -117,6 +117,7 @@ private:
     [[nodiscard]] static QString documents(); // where files are looked for first
     void askBegin();
     void beginNamedBook(); // by the name written on the first page
+    void askAboutBook();
     void askOpen();
     void askSample();
     void askChildren();

@@ -18,7 +18,9 @@
 #include "app/jobs/gather_files.h"
 #include "app/jobs/group_edits.h"
 #include "app/jobs/sentences.h"
+#include "app/ui/frame/book_sheet.h"
 #include "app/ui/hang/sheet_printer.h"
+#include "app/ui/languages/languages.h"
 
 namespace wainscot::ui {
 
@@ -58,7 +60,7 @@ void MainWindow::beginBook(const QString& folder, const QString& title)
         sayToWait();
         return;
     }
-    const Result<> made = NewBookJob{folder, title}.run({});
+    const Result<> made = NewBookJob{folder, title, usualWallLanguage()}.run({});
     if (!made)
         m_sill->announce(sentenceFor(made.error()));
     else
@@ -68,6 +70,11 @@ void MainWindow::beginBook(const QString& folder, const QString& title)
 QString MainWindow::documents()
 {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+void MainWindow::askAboutBook()
+{
+    BookSheet(m_session, this).exec();
 }
 
 void MainWindow::askOpen()

@@ -26,6 +26,7 @@ void MainWindow::makeBookMenu(QMenu& menu)
     menu.addAction(tr("Open a book..."), this, [this] { askOpen(); })
         ->setShortcut(Qt::CTRL | Qt::Key_O);
     menu.addAction(tr("Look at a sample class"), this, [this] { askSample(); });
+    m_needBook << menu.addAction(tr("Name and language..."), this, [this] { askAboutBook(); });
     menu.addSeparator();
     m_needBook << menu.addAction(
         tr("Begin something new..."), this, [this] { askNewExperience(); });

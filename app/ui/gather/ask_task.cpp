@@ -67,7 +67,7 @@ void AskTask::refresh()
             m_sets.push_back(set);
     }
     const std::size_t own = m_sets.size();
-    for (const PromptSet& ready : readyPromptSets()) {
+    for (const PromptSet& ready : readyPromptSets(m_session.book().info.language)) {
         const bool known = std::any_of(m_sets.begin(),
             m_sets.begin() + std::ptrdiff_t(own),
             [&](const PromptSet& set) { return set.name == ready.name; });
@@ -191,7 +191,7 @@ void AskTask::addLanguage()
 
 void AskTask::makeOwn()
 {
-    PromptSet own = defaultPromptSet();
+    PromptSet own = defaultPromptSet(m_session.book().info.language);
     own.name = tr("Our questions");
     for (int n = 2; std::any_of(m_sets.begin(),
              m_sets.end(),

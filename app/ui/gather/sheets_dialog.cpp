@@ -158,7 +158,8 @@ QWidget* SheetsDialog::makePreview()
 void SheetsDialog::addLanguages(QVBoxLayout& column)
 {
     const PromptSet* known = m_session.book().promptSets.find(m_session.experience()->promptSet);
-    m_codes = languagesOf(known != nullptr ? *known : defaultPromptSet());
+    m_codes =
+        languagesOf(known != nullptr ? *known : defaultPromptSet(m_session.book().info.language));
     if (m_codes.size() < 2)
         return;
     column.addSpacing(air(2));

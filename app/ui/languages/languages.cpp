@@ -5,6 +5,7 @@
 #include <QTranslator>
 
 #include "app/jobs/program_settings.h"
+#include "core/base/wall_text.h"
 
 namespace wainscot::ui {
 
@@ -12,17 +13,18 @@ namespace {
 
 const QString kChosen = QStringLiteral("window/language");
 
-QString spokenLanguage()
+// Of these, the one that is wished most; the first one where none is.
+QString wished(const QStringList& known)
 {
-    QStringList wished = QLocale::system().uiLanguages();
+    QStringList wishes = QLocale::system().uiLanguages();
     if (const QString chosen = chosenLanguage(); !chosen.isEmpty())
-        wished.prepend(chosen);
-    for (const QString& one : wished) {
+        wishes.prepend(chosen);
+    for (const QString& one : wishes) {
         const QString language = one.section(QLatin1Char('-'), 0, 0);
-        if (windowLanguages().contains(language))
+        if (known.contains(language))
             return language;
     }
-    return windowLanguages().first();
+    return known.first();
 }
 
 } // namespace
@@ -47,6 +49,11 @@ QString chosenLanguage()
     return ProgramSettings().value(kChosen).toString();
 }
 
+QString usualWallLanguage()
+{
+    return wished(wallLanguages());
+}
+
 void chooseLanguage(const QString& language)
 {
     ProgramSettings().setValue(kChosen, language);
@@ -54,7 +61,7 @@ void chooseLanguage(const QString& language)
 
 void speakChosenLanguage(QCoreApplication& application)
 {
-    const QString language = spokenLanguage();
+    const QString language = wished(windowLanguages());
     if (language == windowLanguages().first())
         return;
     // Dates and numbers follow the words, unless the computer's own are of the same language.

@@ -1173,10 +1173,6 @@
         <translation>Algo falló dentro del programa, y no se cambió nada</translation>
     </message>
     <message>
-        <source> and </source>
-        <translation> y </translation>
-    </message>
-    <message>
         <source>a word is wider than any place it could have; choose a larger panel or a shorter reading distance.</source>
         <translation>una palabra es más ancha que cualquier lugar posible; elegir un panel más grande o una distancia de lectura más corta.</translation>
     </message>
@@ -1629,14 +1625,6 @@
         <translation>la línea de créditos</translation>
     </message>
     <message>
-        <source>%1 is shown as “a child”: no permission to be named %2.</source>
-        <translation>%1 aparece sin su nombre: no tiene permiso para que se diga %2.</translation>
-    </message>
-    <message>
-        <source>%1 is shown as “a child”: seen in a photo on this display, with no permission to be seen and named together %2.</source>
-        <translation>%1 aparece sin su nombre: sale en una foto de esta exposición, y no tiene permiso para foto y nombre a la vez %2.</translation>
-    </message>
-    <message>
         <source>larger</source>
         <translation>más</translation>
     </message>
@@ -1731,11 +1719,6 @@
     <message>
         <source>&quot;%1&quot;</source>
         <translation>«%1»</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <extracomment>The second begins with the sound of i.</extracomment>
-        <translation>%1 e %2</translation>
     </message>
     <message>
         <source>The sheets</source>
@@ -2657,6 +2640,31 @@
         <source>is damaged: a picture in it is made of itself, or of too many</source>
         <translation>está dañado: una imagen que contiene está hecha de sí misma, o de demasiadas</translation>
     </message>
+    <message>
+        <source>The language &quot;%1&quot;</source>
+        <translation>El idioma «%1»</translation>
+    </message>
+    <message>
+        <source>write its code (BCP 47), as en, es or pt-BR</source>
+        <translation>escribir su código (BCP 47), como en, es o pt-BR</translation>
+    </message>
+    <message>
+        <source>About the book</source>
+        <translation>Sobre el libro</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the language these sentences are written in</comment>
+        <translation>es</translation>
+    </message>
+    <message>
+        <source>%1 is shown as “%3”: no permission to be named %2.</source>
+        <translation>%1 aparece como «%3»: no tiene permiso para que se diga su nombre %2.</translation>
+    </message>
+    <message>
+        <source>%1 is shown as “%3”: seen in a photo on this display, with no permission to be seen and named together %2.</source>
+        <translation>%1 aparece como «%3»: sale en una foto de esta exposición, y no tiene permiso para foto y nombre a la vez %2.</translation>
+    </message>
 </context>
 <context>
     <name>Sheets</name>
@@ -3129,6 +3137,37 @@
     <message>
         <source>Print sheets to answer on</source>
         <translation>Imprimir hojas para responder</translation>
+    </message>
+</context>
+<context>
+    <name>wainscot::ui::BookSheet</name>
+    <message>
+        <source>Name and language</source>
+        <translation>Nombre e idioma</translation>
+    </message>
+    <message>
+        <source>Name of the class</source>
+        <translation>Nombre de la clase</translation>
+    </message>
+    <message>
+        <source>Language of its walls</source>
+        <translation>Idioma de sus muros</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Choose one, or write its code (BCP 47): en, es, pt-BR.</source>
+        <translation>Elegir uno o escribir su código (BCP 47): en, es, pt-BR.</translation>
+    </message>
+    <message>
+        <source>Questions, dates and small print are written in it. What people wrote stays.</source>
+        <translation>Las preguntas, las fechas y la letra pequeña se escriben en él. Lo que escribieron las personas no cambia.</translation>
+    </message>
+    <message>
+        <source>Read aloud and printed as such. Dates and small print that Wainscot writes are in English.</source>
+        <translation>Se lee en voz alta y se imprime como tal. Las fechas y la letra pequeña que escribe Wainscot salen en inglés.</translation>
     </message>
 </context>
 <context>
@@ -7007,6 +7046,10 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Wait until this is done: %1.</source>
         <translation>Hay que esperar a que termine: %1.</translation>
+    </message>
+    <message>
+        <source>Name and language...</source>
+        <translation>Nombre e idioma...</translation>
     </message>
 </context>
 <context>
