@@ -91,6 +91,18 @@ void guardPhrases(std::vector<Unit>& units)
     }
 }
 
+// What an adult put in keeps its short first word with the next: "[a child]".
+void guardInsertions(const QString& text, std::vector<Unit>& units)
+{
+    constexpr int kShort = 3; // letters
+    for (std::size_t i = 0; i + 1 < units.size(); ++i) {
+        const QStringView word = QStringView(text).mid(units[i].start, units[i].length);
+        if (word.startsWith(QLatin1Char('[')) && word.size() <= kShort + 1
+            && !word.contains(QLatin1Char(']')))
+            units[i].noBreak = true;
+    }
+}
+
 } // namespace
 
 Direction directionOf(const QString& text, const QString& language)
@@ -222,6 +234,7 @@ std::vector<Unit> lineUnits(const QString& text)
         at = next;
     }
     guardPhrases(units);
+    guardInsertions(text, units);
     return units;
 }
 

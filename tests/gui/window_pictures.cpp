@@ -15,6 +15,7 @@
 
 #include "app/jobs/guide_book.h"
 #include "app/ui/canvas/canvas_access.h"
+#include "app/ui/frame/book_sheet.h"
 #include "app/ui/frame/main_window.h"
 #include "app/ui/kit/style.h"
 #include "app/ui/kit/tokens.h"
@@ -260,6 +261,11 @@ void takeAll(const Variant& variant, const QString& book, const QString& folder)
         takeCompose(window, album);
         takeHang(window, album);
         takeKeep(window, album);
+        BookSheet about(window.session(), &window);
+        about.show();
+        settle(window);
+        album.take(about, QStringLiteral("59 name and language"));
+        about.hide();
         window.showFirstSteps();
         QElapsedTimer patience;
         patience.start();

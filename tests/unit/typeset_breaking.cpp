@@ -186,6 +186,18 @@ TEST(LineUnits, PartChineseOnlyWhereLinesMayEnd)
     EXPECT_TRUE(units.front().noBreak); // not after the first character of a phrase
 }
 
+TEST(Units, KeepAnInsertionsShortFirstWordWithTheNext)
+{
+    const auto units = lineUnits(QStringLiteral("Then [a child] and [our tank] [alguien de]"));
+    QStringList together;
+    for (const Unit& one : units) {
+        if (one.noBreak)
+            together << QStringLiteral("Then [a child] and [our tank] [alguien de]")
+                            .mid(one.start, one.length);
+    }
+    EXPECT_EQ(together, (QStringList{QStringLiteral("[a"), QStringLiteral("[our")}));
+}
+
 TEST(BreakBySense, BreaksChineseAfterItsPoints)
 {
     const auto units = words(QStringLiteral("我的湿手印从墙上走了，所以水坑也从地上走了。"));
