@@ -2,6 +2,7 @@
 #include "app/cli/json.h"
 #include "app/cli/sheet_options.h"
 #include "app/jobs/export_job.h"
+#include "app/jobs/sentences.h"
 #include "core/store/book_store.h"
 
 #include <array>
@@ -146,8 +147,7 @@ Result<Answer> runExport(const Arguments& arguments, const JobRun& run)
     answer.json = {{QStringLiteral("files"), toJson(outcome->files)},
         {QStringLiteral("pages"), outcome->pages},
         {QStringLiteral("left_out"), toJson(outcome->leftOut)}};
-    for (const LeftOut& left : outcome->leftOut)
-        answer.notes.append(left.why);
+    answer.notes.append(reasonsOf(outcome->leftOut));
     for (const QString& file : outcome->files)
         answer.lines.append(file);
     remember(arguments.positional(0), outcome->made, answer);

@@ -3,6 +3,7 @@
 
 #include "app/cli/command.h"
 #include "app/cli/json.h"
+#include "app/jobs/sentences.h"
 #include "core/base/paper_size.h"
 #include "core/store/book_store.h"
 
@@ -39,8 +40,7 @@ Result<Answer> makePages(
     answer.json[QStringLiteral("files")] = toJson(QStringList{outcome->file});
     answer.json[QStringLiteral("pages")] = outcome->pages;
     answer.json[QStringLiteral("left_out")] = toJson(outcome->leftOut);
-    for (const LeftOut& left : outcome->leftOut)
-        answer.notes.append(left.why);
+    answer.notes.append(reasonsOf(outcome->leftOut));
     answer.lines.append(QStringLiteral("%1: %2 pages").arg(outcome->file).arg(outcome->pages));
     remember(arguments.positional(0), outcome->made, answer);
     return answer;

@@ -5,6 +5,8 @@
 #include "core/base/wall_text.h"
 #include "layout/engine/arrangement.h"
 
+#include <map>
+
 namespace wainscot {
 
 namespace {
@@ -113,6 +115,21 @@ QString quoted(const QString& name)
 QString listInWords(const QStringList& items)
 {
     return listInWords(items, languageOfSentences());
+}
+
+QStringList reasonsOf(const std::vector<LeftOut>& leftOut)
+{
+    QStringList reasons;
+    std::map<QString, int> often;
+    for (const LeftOut& left : leftOut) {
+        if (++often[left.why] == 1)
+            reasons << left.why;
+    }
+    for (QString& reason : reasons) {
+        if (const int times = often[reason]; times > 1)
+            reason = Says::tr("%1 (%2 times)").arg(reason, QString::number(times));
+    }
+    return reasons;
 }
 
 QString dateInWords(QDate day)

@@ -3,10 +3,13 @@
 
 #include "core/base/result.h"
 #include "core/model/permission.h"
+#include "core/permit/cleared.h"
 
 #include <QDate>
 #include <QString>
 #include <QStringList>
+
+#include <vector>
 
 namespace wainscot {
 
@@ -28,6 +31,9 @@ struct Failure;
 [[nodiscard]] QString listInWords(const QStringList& items);
 
 [[nodiscard]] QString dateInWords(QDate day); // "3 November 2026"
+
+// Every reason once, in this order, with how often where it is said of more than one thing.
+[[nodiscard]] QStringList reasonsOf(const std::vector<LeftOut>& leftOut);
 
 // Why pieces cannot be arranged and what would help, as a clause: "two pinned pieces lie over each
 // other; move or unpin one."

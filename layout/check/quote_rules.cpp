@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <set>
 
 #include "core/base/says.h"
 #include "core/model/verbatim.h"
@@ -185,10 +186,14 @@ void checkShownWords(const Book& book, const PanelFacts& panel, Notebook& notes)
 
 void checkPermission(const PanelFacts& panel, Notebook& notes)
 {
+    std::set<QString>
+        named; // of a child on a panel it is said once, however often the name is there
     for (const LeftOut& left : panel.leftOut) {
         const bool onlyName = left.what == QLatin1String("name");
         if (!onlyName && !left.piece.isValid())
             continue; // never came onto the panel
+        if (onlyName && !named.insert(left.why).second)
+            continue;
         notes.add(
             onlyName ? Limit::NotNamed : Limit::NotCleared, left.piece, std::nullopt, left.why);
     }

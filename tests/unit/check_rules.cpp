@@ -177,6 +177,20 @@ const std::vector<Spoiled>& spoiledPanels()
     return all;
 }
 
+TEST(CheckRules, SayOnceOfAChildThatItIsNotNamed)
+{
+    PanelFacts panel = goodPanel();
+    for (const int piece : {7, 8, 7})
+        panel.leftOut.push_back(
+            {QStringLiteral("name"), 4, PieceId(piece), QStringLiteral("Mei is not named.")});
+    panel.leftOut.push_back(
+        {QStringLiteral("name"), 5, PieceId(7), QStringLiteral("Ada is not named.")});
+    const auto findings = checkPanel(panel);
+    ASSERT_EQ(findings.size(), 2U);
+    EXPECT_EQ(findings.front().piece, 7);
+    EXPECT_EQ(findings.back().says, QStringLiteral("Ada is not named."));
+}
+
 TEST(CheckRules, FindNothingOnAGoodPanel)
 {
     std::vector<std::string> said;

@@ -124,6 +124,7 @@ TEST(Program, KnowsEveryCommandByName)
         names.emplace_back(command.name);
     EXPECT_THAT(names,
         ::testing::UnorderedElementsAre("new",
+            "about",
             "gather",
             "arrange",
             "check",
@@ -154,6 +155,7 @@ TEST(Program, AnswersWrongUseWithTwoAndOneJsonObject)
              "new",
              "new B",
              "new B --title",
+             "new B --title T --language klingon",
              "gather B",
              "gather B --children a --quotes b",
              "gather B --quotes a",

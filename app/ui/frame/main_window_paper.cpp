@@ -6,17 +6,29 @@
 #include <QMessageBox>
 #include <QPushButton>
 
+#include <algorithm>
+
 #include "app/jobs/export_job.h"
 #include "app/jobs/made_files.h"
 #include "app/jobs/sentences.h"
 #include "app/ui/hang/pictures_dialog.h"
 #include "core/model/kind_words.h"
+#include "core/permit/cleared.h"
 
 namespace wainscot::ui {
 
 namespace {
 
 constexpr Mm kShopBleed(3); // common practice, no source
+
+// Of what is not there; a name that is not said is no loss.
+QString firstLeftOut(const std::vector<LeftOut>& leftOut)
+{
+    const auto at = std::find_if(leftOut.begin(), leftOut.end(), [](const LeftOut& left) {
+        return left.what != QLatin1String("name");
+    });
+    return at == leftOut.end() ? QString() : at->why;
+}
 
 } // namespace
 
@@ -31,8 +43,12 @@ ExportPdfJob MainWindow::pdfJob(const QString& file) const
 
 QString MainWindow::askFile(const QString& heading, const QString& suffix, const QString& filter)
 {
+    // A file goes out by its name, too.
+    const Display& display = *m_session.display();
+    const QString name = PermissionRules(m_session.book(), display, m_session.today())
+                             .withPermittedNames(display.name, false);
     return QFileDialog::getSaveFileName(
-        this, heading, documents() + QLatin1Char('/') + m_session.display()->name + suffix, filter);
+        this, heading, documents() + QLatin1Char('/') + name + suffix, filter);
 }
 
 // Of a file for each panel only the first was asked about.
@@ -71,9 +87,9 @@ template <class Job> void MainWindow::startExport(const QString& doing, const Jo
                       .arg(result->files.size())
                       .arg(where)
                 : MainWindow::tr("It is at %1.").arg(where);
-            if (!result->leftOut.empty())
-                said += QLatin1Char(' ')
-                    + MainWindow::tr("Left out: %1").arg(result->leftOut.front().why);
+            const QString why = firstLeftOut(result->leftOut);
+            if (!why.isEmpty())
+                said += QLatin1Char(' ') + MainWindow::tr("Left out: %1").arg(why);
             m_sill->announce(said);
         });
 }

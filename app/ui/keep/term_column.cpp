@@ -7,6 +7,7 @@
 #include <map>
 #include <memory>
 
+#include "app/jobs/sentences.h"
 #include "app/ui/kit/tokens.h"
 
 namespace wainscot::ui {
@@ -39,22 +40,6 @@ QString inWords(Audience audience)
         return TermColumn::tr("For the public");
     }
     return {};
-}
-
-// Every reason once, with how often where it is said of more than one thing.
-QStringList reasonsOf(const std::vector<LeftOut>& leftOut)
-{
-    QStringList reasons;
-    std::map<QString, int> often;
-    for (const LeftOut& left : leftOut) {
-        if (++often[left.why] == 1)
-            reasons << left.why;
-    }
-    for (QString& reason : reasons) {
-        if (const int times = often[reason]; times > 1)
-            reason = TermColumn::tr("%1 (%2 times)").arg(reason).arg(times);
-    }
-    return reasons;
 }
 
 // From the first day anything happened to the last, at least half a year.

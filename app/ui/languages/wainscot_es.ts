@@ -2665,6 +2665,10 @@
         <source>%1 is shown as “%3”: seen in a photo on this display, with no permission to be seen and named together %2.</source>
         <translation>%1 aparece como «%3»: sale en una foto de esta exposición, y no tiene permiso para foto y nombre a la vez %2.</translation>
     </message>
+    <message>
+        <source>%1 (%2 times)</source>
+        <translation>%1 (%2 veces)</translation>
+    </message>
 </context>
 <context>
     <name>Sheets</name>
@@ -8714,10 +8718,6 @@ Quien la olvide no podrá abrir el archivo.</translation>
     <message>
         <source>Counting the pages.</source>
         <translation>Contando las páginas.</translation>
-    </message>
-    <message>
-        <source>%1 (%2 times)</source>
-        <translation>%1 (%2 veces)</translation>
     </message>
     <message>
         <source>Pages</source>
