@@ -6,6 +6,7 @@
 #include "app/ui/compose/clipboard.h"
 #include "app/ui/kit/surfaces.h"
 #include "app/ui/session/piece_edits.h"
+#include "core/base/wall_text.h"
 #include "layout/typeset/measurer.h"
 
 namespace wainscot::ui {
@@ -60,11 +61,11 @@ std::optional<Piece> Desk::pieceFor(const DrawerItem& item) const
     case PieceKind::Context:
         return textPiece(piece.kind, experience->context);
     case PieceKind::Interpretation:
-        piece.heading = wordFor(piece.kind);
+        piece.heading = wallText(WallText::WhatWeMakeOfIt, languageOf(book, *experience));
         piece.text = experience->interpretation;
         return piece;
     case PieceKind::NextStep:
-        piece.heading = wordFor(piece.kind);
+        piece.heading = wallText(WallText::Next, languageOf(book, *experience));
         piece.text = experience->nextSteps;
         return piece;
     case PieceKind::Credits:
