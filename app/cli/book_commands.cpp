@@ -108,7 +108,6 @@ Result<Answer> runShow(const Arguments& arguments, const JobRun& run)
         displays.append(toJson(display));
     Answer answer;
     answer.json = {{QStringLiteral("title"), outcome->title},
-        {QStringLiteral("language"), outcome->language},
         {QStringLiteral("children"), children},
         {QStringLiteral("experiences"), experiences},
         {QStringLiteral("displays"), displays}};

@@ -38,7 +38,6 @@ Result<ShowOutcome> ShowJob::run(const Book& book, const JobRun& run) const
     run.report(Says::tr("Reading %1").arg(book.info.title));
     ShowOutcome outcome;
     outcome.title = book.info.title;
-    outcome.language = book.info.language;
     for (const auto& [id, child] : book.children.rows())
         outcome.children.push_back(child);
     std::stable_sort(outcome.children.begin(),

@@ -34,7 +34,6 @@ struct DisplaySummary {
 
 struct ShowOutcome {
     QString title;
-    QString language; // BCP 47
     std::vector<Child> children; // by name
     std::vector<ExperienceSummary> experiences;
     std::vector<DisplaySummary> displays;

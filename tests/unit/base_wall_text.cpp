@@ -117,6 +117,7 @@ TEST(Lists, SayTheSpanishAnd)
     EXPECT_EQ(listed("In\u00e9s"), "Mei e In\u00e9s");
     EXPECT_EQ(listed("Hilda"), "Mei e Hilda");
     EXPECT_EQ(listed("hielo"), "Mei y hielo");
+    EXPECT_EQ(listed("Iona"), "Mei y Iona");
     EXPECT_EQ(
         listInWords({QStringLiteral("Mei"), QStringLiteral("Ada"), QStringLiteral("Ines")}, en),
         QStringLiteral("Mei, Ada and Ines"));
