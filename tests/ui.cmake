@@ -33,6 +33,8 @@ wainscot_test(ui_languages gui SOURCES gui/ui_languages.cpp LINK ui_at_work)
 wainscot_test(ui_writing gui SOURCES gui/ui_writing.cpp LINK ui_at_work)
 wainscot_test(ui_window gui SOURCES gui/ui_window.cpp LINK ui_at_work)
 wainscot_test(ui_mirrored gui SOURCES gui/ui_mirrored.cpp LINK ui_at_work)
+wainscot_test(ui_work gui SOURCES gui/ui_work.cpp LINK ui_at_work)
+set_property(TEST ui_work APPEND PROPERTY ENVIRONMENT "QT_NO_GLIB=1")
 wainscot_test(ui_first_steps gui SOURCES gui/ui_first_steps.cpp LINK ui_at_work)
 
 # Measured by hand: CPU of a drag against a full repaint, and of opening a book of many photos.

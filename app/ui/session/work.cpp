@@ -1,6 +1,5 @@
 #include "app/ui/session/work.h"
 
-#include <QCoreApplication>
 #include <QEventLoop>
 
 namespace wainscot::ui {
@@ -56,8 +55,11 @@ void Work::stop()
 
 void Work::waitForEnd()
 {
+    // Not processEvents(WaitForMoreEvents): outside glib it may tell the end and then wait for more.
+    QEventLoop loop;
+    connect(this, &Work::ended, &loop, &QEventLoop::quit);
     while (m_busy)
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+        loop.exec();
 }
 
 } // namespace wainscot::ui
