@@ -338,7 +338,7 @@ ArrangeOutcome Proposal::outcomeOf(const Arranged& arranged, const Material& mat
             outcome.pieces.push_back({piece, number, at->second->keep, at->second->ppi});
         }
         for (const engine::DroppedWish& wish : arrangement.droppedWishes)
-            outcome.droppedWishes.push_back(sentenceFor(wish, without));
+            outcome.droppedWishes.push_back(onPanel(number, sentenceFor(wish, without)));
         sayWishes(arrangement, number, outcome);
     }
     for (const QString& sentence : m_unheeded)
@@ -364,6 +364,12 @@ void Proposal::sayWishes(
     for (const QString& sentence : wishSentences(arrangement, pieces, m_book))
         outcome.droppedWishes.push_back(
             Says::tr("Panel %1: %2").arg(QString::number(panel), sentence));
+}
+
+QString Proposal::onPanel(int number, const QString& sentence) const
+{
+    return m_panels.size() < 2 ? sentence
+                               : Says::tr("Panel %1: %2").arg(QString::number(number), sentence);
 }
 
 QString Proposal::roomSentence(const engine::Failure& failure, int panel) const

@@ -8,8 +8,8 @@ namespace {
 
 using Number = Result<int>;
 
-// Run with Qt's own event loop instead of glib's (tests/ui.cmake): waiting must end there too, though
-// what ends the work may be told before the loop begins to wait.
+// Run with Qt's own event loop instead of glib's (tests/ui.cmake): waiting must end there too,
+// though what ends the work may be told before the loop begins to wait.
 TEST(Work, IsWaitedForHoweverQuickItIs)
 {
     Work work;

@@ -55,7 +55,8 @@ void Work::stop()
 
 void Work::waitForEnd()
 {
-    // Not processEvents(WaitForMoreEvents): outside glib it may tell the end and then wait for more.
+    // Not processEvents(WaitForMoreEvents): outside glib it may tell the end and then wait for
+    // more.
     QEventLoop loop;
     connect(this, &Work::ended, &loop, &QEventLoop::quit);
     while (m_busy)
