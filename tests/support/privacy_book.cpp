@@ -1,5 +1,6 @@
 #include "tests/support/privacy_book.h"
 
+#include "core/base/wall_text.h"
 #include "core/store/originals.h"
 
 #include <QDir>
@@ -47,6 +48,8 @@ PrivacyBook::PrivacyBook(unsigned seed, QString picturesFolder)
     : m_random(seed)
     , m_folder(std::move(picturesFolder))
 {
+    const QStringList& languages = wallLanguages();
+    m_class.book.info.language = languages[qsizetype(seed) % languages.size()];
     makeChildren();
     makePictures();
     for (const Audience audience : kAudiences)
@@ -83,6 +86,7 @@ void PrivacyBook::makeChildren()
     told.title = QStringLiteral("What %1 found").arg(anyName());
     told.context = QStringLiteral("We followed %1.").arg(anyName());
     told.on = kTestDay;
+    told.language = m_class.book.info.language;
     m_class.book.experiences.put(told);
 }
 
@@ -144,6 +148,7 @@ void PrivacyBook::makeDisplay(Audience audience)
     display.name = QStringLiteral("%1 wall of %2").arg(nameOf(audience), anyName());
     display.panelSize = {Mm(420), Mm(297)};
     display.readingDistance = Mm(500);
+    display.language = m_class.book.info.language;
     m_class.book.displays.put(display);
     std::vector<PieceId> pieces;
     for (const Told& told : m_told) {
