@@ -218,7 +218,7 @@ TEST_F(Chain, TakesThePagesOfAScannedPile)
 TEST_F(Chain, ListensWithItsKeys)
 {
     const QStringList words{QStringLiteral("listen"),
-        book(),
+        sampleBook(),
         QStringLiteral("--experience"),
         kPuddle,
         QStringLiteral("--json")};
