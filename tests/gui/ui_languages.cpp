@@ -132,7 +132,9 @@ TEST(Languages, OfABookAreChosenOnItsSheetAndUndone)
     EXPECT_EQ(sheet.result(), QDialog::Accepted);
     EXPECT_EQ(at.book().info, (BookInfo{QStringLiteral("Moineaux"), QStringLiteral("fr")}));
     EXPECT_EQ(at.session().experience()->language, QStringLiteral("fr"));
+    EXPECT_TRUE(at.window().windowTitle().startsWith(QStringLiteral("Moineaux")));
     at.session().undo();
+    EXPECT_TRUE(at.window().windowTitle().startsWith(before.title));
     EXPECT_EQ(at.book().info, before);
 }
 

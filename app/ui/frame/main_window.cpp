@@ -237,7 +237,6 @@ bool MainWindow::openBook(const QString& path)
         return false;
     }
     m_notSaved.clear();
-    setWindowTitle(QStringLiteral("%1 \u2013 Wainscot").arg(m_session.book().info.title));
     const bool hasWords =
         !m_session.book().quotes.isEmpty() || !m_session.book().pictures.isEmpty();
     if (m_session.book().children.isEmpty())

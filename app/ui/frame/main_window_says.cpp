@@ -66,6 +66,8 @@ void MainWindow::refreshRail()
         m_session.display() != nullptr ? int(panelsOf(book, m_session.display()->id).size()) : 0;
     const int look = findingsToLookAt(m_compose->desk().findings());
     m_rail->setVisible(m_session.isOpen());
+    if (m_session.isOpen())
+        setWindowTitle(QStringLiteral("%1 \u2013 Wainscot").arg(book.info.title));
     m_rail->setExperience(experience != nullptr ? experience->title : QString(),
         book.info.title + QStringLiteral(", ")
             + counted(int(book.children.size()), tr("1 child"), tr("%1 children")));
