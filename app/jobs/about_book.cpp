@@ -7,8 +7,6 @@
 #include <QLocale>
 #include <QRegularExpression>
 
-#include <algorithm>
-
 namespace wainscot {
 
 namespace {
@@ -16,16 +14,18 @@ namespace {
 void speak(EditBuilder& edit, const Book& book, const QString& before, const QString& now)
 {
     for (const auto& [id, experience] : book.experiences.rows()) {
+        if (experience.language != before)
+            continue;
         Experience changed = experience;
         changed.language = now;
-        if (experience.language == before)
-            edit.put(changed);
+        edit.put(changed);
     }
     for (const auto& [id, display] : book.displays.rows()) {
+        if (display.language != before)
+            continue;
         Display changed = display;
         changed.language = now;
-        if (display.language == before)
-            edit.put(changed);
+        edit.put(changed);
     }
     const auto were = readyPromptSets(before);
     const auto are = readyPromptSets(now);

@@ -68,7 +68,7 @@ QString sentenceFor(const engine::DroppedWish& wish, const QStringList& pieces)
         sentence = what(wish, pieces.size()).arg(plan, listInWords(pieces));
     else
         sentence = what(wish, 0).arg(plan);
-    sentence[0] = sentence[0].toUpper();
+    sentence = capitalised(sentence);
     return wish.what == engine::WishAbout::Plan ? sentence
                                                 : sentence + QStringLiteral(": %1.").arg(why(wish));
 }

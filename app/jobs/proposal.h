@@ -72,8 +72,8 @@ private:
     void fillEdit(ArrangeOutcome& outcome);
     void addPanels(const std::vector<PanelDraft>& drafts, const std::vector<const Panel*>& known);
     void addPinned(const std::vector<const Panel*>& known);
-    [[nodiscard]] QString onPanel(
-        int number, const QString& sentence) const; // where there are several
+    // With the panel's number where there are several.
+    [[nodiscard]] QString onPanel(int number, const QString& sentence) const;
     [[nodiscard]] QString roomSentence(const engine::Failure& failure, int panel) const;
     void sayWishes(
         const engine::Arrangement& arrangement, int panel, ArrangeOutcome& outcome) const;

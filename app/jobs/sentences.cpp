@@ -176,11 +176,4 @@ QString withoutContinued(QString label)
     return label;
 }
 
-QString capitalised(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
-
 } // namespace wainscot

@@ -1,6 +1,7 @@
 // The one sentence a person reads about an error or a skipped row, and the exit code it stands for.
 #pragma once
 
+#include "core/base/in_words.h"
 #include "core/base/result.h"
 #include "core/model/permission.h"
 #include "core/permit/cleared.h"
@@ -42,8 +43,5 @@ struct Failure;
 // "Tuesday, 3 November (continued)": the label of what goes on from the panel before.
 [[nodiscard]] QString continued(const QString& label, const QString& language);
 [[nodiscard]] QString withoutContinued(QString label);
-
-// With a capital letter first.
-[[nodiscard]] QString capitalised(QString text);
 
 } // namespace wainscot

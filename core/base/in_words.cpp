@@ -22,13 +22,6 @@ QString written(QDate day, WallText form, const QString& language)
     return localeOf(language).toString(day, wallText(form, language));
 }
 
-QString beginning(QString line)
-{
-    if (!line.isEmpty())
-        line[0] = line.at(0).toUpper();
-    return line;
-}
-
 // Begins with the sound of i, not with a diphthong of it ("Ines", "Hilda"; not "hielo"): where
 // Spanish says e for y (Real Academia, Diccionario panhispanico, "y").
 bool beginsLikeI(const QString& word)
@@ -40,14 +33,21 @@ bool beginsLikeI(const QString& word)
 
 } // namespace
 
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text.at(0).toUpper();
+    return text;
+}
+
 QString dayInWords(QDate day, const QString& language)
 {
-    return beginning(written(day, WallText::DayOfWeekAndMonth, language));
+    return capitalised(written(day, WallText::DayOfWeekAndMonth, language));
 }
 
 QString dayOfRecord(QDate day, const QString& language)
 {
-    return beginning(written(day, WallText::DayOfWeekMonthAndYear, language));
+    return capitalised(written(day, WallText::DayOfWeekMonthAndYear, language));
 }
 
 QString weekdayInWords(QDate day, const QString& language)

@@ -20,4 +20,7 @@ namespace wainscot {
 // "Mei, Kofi and Lin"
 [[nodiscard]] QString listInWords(const QStringList& items, const QString& language);
 
+// With a capital letter first.
+[[nodiscard]] QString capitalised(QString text);
+
 } // namespace wainscot

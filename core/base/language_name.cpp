@@ -10,4 +10,9 @@ QString languageInWords(const QString& code)
     return locale.language() == QLocale::C ? code : QLocale::languageToString(locale.language());
 }
 
+QString mainLanguage(const QString& code)
+{
+    return code.section(QLatin1Char('-'), 0, 0).toLower();
+}
+
 } // namespace wainscot

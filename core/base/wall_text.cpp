@@ -1,5 +1,7 @@
 #include "core/base/wall_text.h"
 
+#include "core/base/language_name.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QTranslator>
@@ -168,17 +170,12 @@ const Translators& translators()
     return all;
 }
 
-QString mainPart(const QString& language)
-{
-    return language.section(QLatin1Char('-'), 0, 0).toLower();
-}
-
 } // namespace
 
 QString wallText(WallText text, const QString& language)
 {
     const Words& english = kEnglish[static_cast<std::size_t>(text)].words;
-    const auto at = translators().find(mainPart(language));
+    const auto at = translators().find(mainLanguage(language));
     const QString translated = at == translators().end()
         ? QString()
         : at->second->translate("WallText", english.text, english.note);
@@ -187,7 +184,7 @@ QString wallText(WallText text, const QString& language)
 
 bool hasWallTexts(const QString& language)
 {
-    return wallLanguages().contains(mainPart(language));
+    return wallLanguages().contains(mainLanguage(language));
 }
 
 const QStringList& wallLanguages()

@@ -1,5 +1,6 @@
 #include "core/model/book.h"
 
+#include "core/base/language_name.h"
 #include "core/model/plain_name.h"
 
 #include <algorithm>
@@ -66,10 +67,7 @@ const QString& languageOf(const Book& book, const Experience& experience)
 
 bool sameLanguage(const QString& a, const QString& b)
 {
-    const auto first = [](const QString& language) {
-        return language.section(QLatin1Char('-'), 0, 0).toLower();
-    };
-    return first(a) == first(b);
+    return mainLanguage(a) == mainLanguage(b);
 }
 
 const Translation* translationOf(

@@ -1,5 +1,7 @@
 #include "core/model/reading_level.h"
 
+#include "core/base/language_name.h"
+
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -88,9 +90,7 @@ std::optional<double> fleschKincaidGrade(const TextCounts& counts)
 
 bool hasReadingFormula(const QString& language)
 {
-    return language.section(QLatin1Char('-'), 0, 0)
-               .compare(QLatin1String("en"), Qt::CaseInsensitive)
-        == 0;
+    return mainLanguage(language) == QLatin1String("en");
 }
 
 } // namespace wainscot

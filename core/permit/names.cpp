@@ -1,3 +1,4 @@
+#include "core/base/in_words.h"
 #include "core/permit/cleared.h"
 
 #include "core/base/wall_text.h"
@@ -116,7 +117,7 @@ QString PermissionRules::withPermittedNames(
         if (childsWords)
             instead = QStringLiteral("[%1]").arg(instead);
         else if (startsSentence(text, name->start))
-            instead[0] = instead.at(0).toUpper();
+            instead = capitalised(instead);
         shown.replace(name->start, name->length, instead);
     }
     return shown;

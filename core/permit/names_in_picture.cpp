@@ -45,8 +45,8 @@ QString PermissionRules::withNamesInPicture(const QString& caption, const Pictur
     QString shown = caption;
     for (auto at = shown.indexOf(kNamesHere); at >= 0; at = shown.indexOf(kNamesHere, at)) {
         QString names = namesInPicture(picture);
-        if (!names.isEmpty() && startsSentence(shown, at))
-            names[0] = names.at(0).toUpper();
+        if (startsSentence(shown, at))
+            names = capitalised(names);
         shown.replace(at, kNamesHere.size(), names);
         at += names.size();
     }

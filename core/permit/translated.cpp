@@ -72,20 +72,15 @@ const std::array<Phrase, 6> kPhrases{{
             {"tr", "turco"}}}},
 }};
 
-QString mainPart(const QString& language)
-{
-    return language.section(QLatin1Char('-'), 0, 0).toLower();
-}
-
 } // namespace
 
 QString translatedFrom(const QString& original, const QString& into)
 {
     for (const Phrase& phrase : kPhrases) {
-        if (mainPart(into) != QLatin1String(phrase.into))
+        if (mainLanguage(into) != QLatin1String(phrase.into))
             continue;
         for (const auto& [language, name] : phrase.names) {
-            if (mainPart(original) == QLatin1String(language))
+            if (mainLanguage(original) == QLatin1String(language))
                 return QString::fromUtf8(phrase.whole).arg(QString::fromUtf8(name));
         }
     }

@@ -1,5 +1,6 @@
 #include "core/voice/compared_words.h"
 
+#include "core/base/language_name.h"
 #include "core/voice/words/resources.h"
 
 #include <QSet>
@@ -73,8 +74,7 @@ bool isEveryday(const QString& word)
 }
 
 Stemmer::Stemmer(const QString& language)
-    : m_stemmer(sb_stemmer_new(
-        language.section(QLatin1Char('-'), 0, 0).toLower().toLatin1().constData(), nullptr))
+    : m_stemmer(sb_stemmer_new(mainLanguage(language).toLatin1().constData(), nullptr))
 {
 }
 

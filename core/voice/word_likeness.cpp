@@ -1,5 +1,6 @@
 #include "core/voice/word_likeness.h"
 
+#include "core/base/language_name.h"
 #include "core/voice/compared_words.h"
 #include "core/voice/sound_key.h"
 #include "core/voice/term_cosine.h"
@@ -56,7 +57,7 @@ void addRuns(const std::vector<Term>& padded, std::vector<Term>& terms)
 
 bool isEnglish(const QString& language)
 {
-    return language.section(QLatin1Char('-'), 0, 0).toLower() == QLatin1String("en");
+    return mainLanguage(language) == QLatin1String("en");
 }
 
 bool hasLatinLetter(const QString& words)

@@ -1,5 +1,7 @@
 #include "layout/typeset/writing.h"
 
+#include "core/base/language_name.h"
+
 #include <QLocale>
 #include <QTextBoundaryFinder>
 
@@ -9,11 +11,6 @@
 namespace wainscot {
 
 namespace {
-
-QString primaryTag(const QString& language)
-{
-    return language.section(QLatin1Char('-'), 0, 0).toLower();
-}
 
 bool isBreakingSpace(QChar c)
 {
@@ -115,7 +112,7 @@ Direction directionOf(const QString& text, const QString& language)
         QLatin1String("yi"),
         QLatin1String("ckb"),
         QLatin1String("dv")};
-    const QString tag = primaryTag(language);
+    const QString tag = mainLanguage(language);
     const auto same = [&](QLatin1String one) { return tag == one; };
     for (qsizetype i = 0; i < text.size(); ++i) {
         switch (QChar::direction(characterAt(text, i))) {
@@ -163,7 +160,7 @@ std::vector<ScriptStretch> scriptStretches(const QString& text)
 QuoteMarks quoteMarks(const QString& language)
 {
     // From memory: marks that the style sets otherwise than the Unicode locale data.
-    const QString tag = primaryTag(language);
+    const QString tag = mainLanguage(language);
     if (tag == QLatin1String("fr"))
         return {QStringLiteral("«\u202F"), QStringLiteral("\u202F»")};
     if (tag == QLatin1String("ar"))

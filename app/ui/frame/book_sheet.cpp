@@ -32,7 +32,6 @@ BookSheet::BookSheet(Session& session, QWidget* parent)
     m_name->setAccessibleName(tr("Name of the class"));
     m_name->setMinimumWidth(scaled(320));
     m_language->setEditable(true);
-    m_language->lineEdit()->setFrame(false);
     m_language->setAccessibleName(tr("Language of its walls"));
     for (const QString& code : wallLanguages())
         m_language->addItem(nameOfLanguage(code), code);

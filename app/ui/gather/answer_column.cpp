@@ -9,6 +9,7 @@
 #include "app/ui/kit/tokens.h"
 #include "app/ui/kit/voice_mark.h"
 #include "app/ui/kit/words_slip.h"
+#include "core/base/in_words.h"
 
 namespace wainscot::ui {
 
@@ -53,18 +54,11 @@ constexpr QSize kAttached(96, 48); // the sheet or drawing of an answer
 constexpr QSize kBeside(108, 72); // what stands beside a question
 constexpr int kSignSide = 34;
 
-QString capital(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text.at(0).toUpper();
-    return text;
-}
-
 } // namespace
 
 QString howGiven(const Quote& quote)
 {
-    QStringList parts{capital(inWords(quote.telling))};
+    QStringList parts{capitalised(inWords(quote.telling))};
     parts << (quote.dictation == Dictation::Exact ? AnswerColumn::tr("Exact words")
                                                   : AnswerColumn::tr("Worked up together"));
     if (quote.readBack)

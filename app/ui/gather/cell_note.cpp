@@ -8,6 +8,7 @@
 #include "app/jobs/sentences.h"
 #include "app/ui/compose/drawer.h"
 #include "app/ui/kit/tokens.h"
+#include "core/base/in_words.h"
 #include "core/permit/family_answers.h"
 #include "core/voice/participation.h"
 
@@ -161,7 +162,7 @@ void CellNote::showRecord()
     m_on->setDate(last.on.value_or(m_session.today()));
     QString story = last.by.isEmpty() ? tr("Noted on %1.").arg(dayInWords(last.on))
                                       : tr("%1 said so on %2.").arg(last.by, dayInWords(last.on));
-    story[0] = story.at(0).toUpper();
+    story = capitalised(story);
     if (!last.note.isEmpty())
         story += QLatin1Char(' ') + last.note;
     if (last.answer(m_to) == FamilyAnswer::Withdrawn && records.size() > 1)

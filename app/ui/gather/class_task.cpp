@@ -13,6 +13,7 @@
 #include "app/ui/gather/child_sheet.h"
 #include "app/ui/kit/tokens.h"
 #include "app/ui/session/permission_edits.h"
+#include "core/base/in_words.h"
 #include "core/permit/family_answers.h"
 
 namespace wainscot::ui {
@@ -38,13 +39,6 @@ protected:
 private:
     FamilyAnswer m_answer;
 };
-
-QString capital(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text.at(0).toUpper();
-    return text;
-}
 
 } // namespace
 
@@ -75,7 +69,7 @@ ClassTask::ClassTask(Session& session, QWidget* parent)
     m_table->setLeastColumn(scaled(60));
     std::vector<ColumnGroup> groups;
     for (std::size_t i = 0; i < kAudiences.size(); ++i)
-        groups.push_back({capital(inWords(kAudiences[i])),
+        groups.push_back({capitalised(inWords(kAudiences[i])),
             int(i * kPermissions.size()),
             int(kPermissions.size())});
     m_table->header().setGroups(groups);
@@ -188,7 +182,7 @@ void ClassTask::change(std::optional<FamilyAnswer> to)
     }
     const QString label = said.size() > 1
         ? tr("%1 answers of families").arg(said.size())
-        : tr("%1 %2").arg(capital(inWords(permission)), inWords(answer));
+        : tr("%1 %2").arg(capitalised(inWords(permission)), inWords(answer));
     m_session.perform(
         notePermissions(m_session.book(), said, {m_note->saidBy(), m_session.today(), {}}, label));
 }

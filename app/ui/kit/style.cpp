@@ -1,5 +1,6 @@
 #include "app/ui/kit/style.h"
 
+#include <QComboBox>
 #include <QPainter>
 #include <QStyleOption>
 
@@ -65,6 +66,10 @@ void WindowStyle::drawPrimitive(PrimitiveElement element,
     if (element == PE_FrameFocusRect)
         return;
     const bool entry = element == PE_PanelLineEdit || element == PE_FrameLineEdit;
+    // A choice that may also be written has its frame around the whole.
+    const QWidget* around = widget != nullptr ? widget->parentWidget() : nullptr;
+    if (entry && qobject_cast<const QComboBox*>(around) != nullptr)
+        return;
     if (!entry && element != PE_IndicatorCheckBox) {
         QProxyStyle::drawPrimitive(element, option, painter, widget);
         return;

@@ -5,6 +5,8 @@
 #include <QTranslator>
 
 #include "app/jobs/program_settings.h"
+#include "core/base/in_words.h"
+#include "core/base/language_name.h"
 #include "core/base/wall_text.h"
 
 namespace wainscot::ui {
@@ -20,7 +22,7 @@ QString wished(const QStringList& known)
     if (const QString chosen = chosenLanguage(); !chosen.isEmpty())
         wishes.prepend(chosen);
     for (const QString& one : wishes) {
-        const QString language = one.section(QLatin1Char('-'), 0, 0);
+        const QString language = mainLanguage(one);
         if (known.contains(language))
             return language;
     }
@@ -39,9 +41,7 @@ QString nameOfLanguage(const QString& language)
     QString name = QLocale(language).nativeLanguageName();
     if (language == QLatin1String("en"))
         name = QStringLiteral("English"); // the country does not matter here
-    if (!name.isEmpty())
-        name[0] = name[0].toUpper();
-    return name.section(QLatin1String(" de "), 0, 0);
+    return capitalised(name).section(QLatin1String(" de "), 0, 0);
 }
 
 QString chosenLanguage()

@@ -9,6 +9,7 @@
 
 #include "app/jobs/program_settings.h"
 #include "app/ui/kit/tokens.h"
+#include "core/base/in_words.h"
 #include "layout/wall/eyes.h"
 
 namespace wainscot::ui {
@@ -238,9 +239,7 @@ void StepBack::say()
         button->updateGeometry();
     };
     put(m_eyes, tr("Eyes of %1, %2 m").arg(eyesInWords(m_eyesPreset), metres(m_standing.eyes)));
-    QString sight = sightInWords(m_sightPreset);
-    sight[0] = sight[0].toUpper();
-    put(m_sight, sight);
+    put(m_sight, capitalised(sightInWords(m_sightPreset)));
     put(m_middle, tr("Its middle hangs at %1 m").arg(metres(m_standing.middle)));
     m_heading->setText(tr("From %1 m").arg(metres(m_standing.distance)));
     setAccessibleName(m_heading->text());
